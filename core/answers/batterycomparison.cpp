@@ -4,6 +4,7 @@
 #include "core/answers/figures.h"
 #include "core/answers/smallest.h"
 #include "core/answers/testblock.h"
+#include "core/answers/testkinds.h"
 #include "core/answers/testsmallest.h"
 #include "core/model/phrases/answers.h"
 
@@ -146,7 +147,7 @@ void addMissing(BatteryComparison& battery, std::span<const Stored<TestKindId, T
             Words what;
             for (const auto& kind : kinds)
                 if (gap.kind == kind.id)
-                    what = sided(asIs(kind.value.name), gap.side);
+                    what = sided(testName(kind.value.name), gap.side);
             for (const auto& lift : lifts)
                 if (gap.lift == lift.id)
                     what = gap.load ? say("%1, %2", lift.value.name, *gap.load)
@@ -217,7 +218,7 @@ BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> k
                 leftRightOf(battery.tests[first], battery.tests[first + 1], level));
     }
     for (const TestChange& test : battery.tests) {
-        const Words label = sided(asIs(test.kind.value.name), test.side);
+        const Words label = sided(testName(test.kind.value.name), test.side);
         if (test.noReading.empty())
             addForest(battery, label, test.read, test.kind.value.higherIsBetter,
                       !test.conditions.empty());
@@ -251,7 +252,7 @@ void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& com
 }
 
 Words testLabel(const TestKind& kind, BodySide side) {
-    return sided(asIs(kind.name), side);
+    return sided(testName(kind.name), side);
 }
 
 Words forestReading(const ForestRow& row) {

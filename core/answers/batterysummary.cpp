@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/batterysummary.h"
 
+#include "core/answers/testkinds.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
@@ -80,10 +81,10 @@ std::vector<Words> batterySources(const BatteryComparison& battery) {
     for (const TestChange& test : battery.tests) {
         const TestKind& kind = test.kind.value;
         if (test.noise)
-            add(say("%1: typical error %2 %3, %4", kind.name, figure(test.noise->te, kind.decimals),
-                    kind.unit, test.noise->source));
+            add(say("%1: typical error %2 %3, %4", testName(kind.name),
+                    figure(test.noise->te, kind.decimals), kind.unit, test.noise->source));
         if (test.read.smallest)
-            add(say("%1: smallest change that matters %2 %3, %4", kind.name,
+            add(say("%1: smallest change that matters %2 %3, %4", testName(kind.name),
                     figure(test.read.smallest->value, kind.decimals), kind.unit,
                     test.read.smallest->source));
     }

@@ -4,6 +4,7 @@
 #include "core/answers/comparisonnotes.h"
 #include "core/answers/devicecorrected.h"
 #include "core/answers/referencesession.h"
+#include "core/model/periodwords.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
@@ -231,10 +232,10 @@ void noteSide(const BlockSide& side, std::vector<Note>& notes) {
         notes.push_back({Note::Kind::OfSeveral,
                          say("%1: %2 sessions made one, by what each says of a load and of days "
                              "that are alike",
-                             side.name, side.sessions.size())});
+                             periodWords(side.name), side.sessions.size())});
     for (const BlockSide::LeftOut& left : side.leftOut)
         notes.push_back({Note::Kind::OfSeveral,
-                         say("%1: %2 is left out (%3)", side.name,
+                         say("%1: %2 is left out (%3)", periodWords(side.name),
                              sayDay(left.session.date, left.session.ordinal), left.why)});
 }
 

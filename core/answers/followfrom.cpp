@@ -2,6 +2,7 @@
 // A load followed from a whole block.
 #include "core/answers/followparts.h"
 #include "core/answers/referencesession.h"
+#include "core/model/periodwords.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
@@ -69,7 +70,7 @@ Answer<FollowedSeason> followFrom(
     };
     if (block.sessions.empty())
         return NoAnswer{NoAnswer::Why::NoSuchSession,
-                        say("no session of this lift in %1", block.name)};
+                        say("no session of this lift in %1", periodWords(block.name))};
     const LiftSession& reference = referenceOf(block.sessions);
     const auto place = std::ranges::find(sessions, reference.session, &LiftSession::session);
     if (place == sessions.end())

@@ -6,6 +6,7 @@
 #include "core/answers/readingwords.h"
 #include "core/answers/testsneeded.h"
 #include "core/answers/toldreadings.h"
+#include "core/model/periodwords.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
@@ -84,7 +85,7 @@ Words followSentence(const FollowedSeason& season) {
     for (const FollowedBlock* each : read) {
         const ReadChange& change = each->cell.against->read;
         named.push_back(
-            {change.reading, namedReading(inWords(each->block.name), speedAtLoad, change)});
+            {change.reading, namedReading(periodWords(each->block.name), speedAtLoad, change)});
     }
     return asSentence(say("at %1, against %2, %3", season.follow.load, baselineWords(season),
                           clauses(toldReadings(named))));
@@ -109,8 +110,8 @@ std::vector<Note> blockNotes(const FollowedSeason& season, double level) {
 Words blockTrendWords(const FollowedBlock& block, double level) {
     if (!block.trend)
         return asSentence(
-            say("no trend within %1: %2", block.block.name, block.trend.why().reason));
-    return asSentence(say("trend within %1 over %2 sessions: %3", block.block.name,
+            say("no trend within %1: %2", periodWords(block.block.name), block.trend.why().reason));
+    return asSentence(say("trend within %1 over %2 sessions: %3", periodWords(block.block.name),
                           block.trend->sessions, trendFigures(*block.trend, level)));
 }
 
@@ -131,11 +132,13 @@ Words blockLabel(const FollowedBlock& block) {
 Words blockWords(const FollowedSeason& season, const FollowedBlock& block) {
     const MatrixCell& cell = block.cell;
     if (!cell.value)
-        return asSentence(say("%1: no figure, %2", block.block.name, cell.value.why().reason));
-    Words mean = cell.sessions == 1 ? say("%1: %2 m/s, 1 session", block.block.name,
-                                          figure(*cell.value, followDecimals))
-                                    : say("%1: mean %2 m/s, %3 sessions", block.block.name,
-                                          figure(*cell.value, followDecimals), cell.sessions);
+        return asSentence(
+            say("%1: no figure, %2", periodWords(block.block.name), cell.value.why().reason));
+    Words mean = cell.sessions == 1
+                     ? say("%1: %2 m/s, 1 session", periodWords(block.block.name),
+                           figure(*cell.value, followDecimals))
+                     : say("%1: mean %2 m/s, %3 sessions", periodWords(block.block.name),
+                           figure(*cell.value, followDecimals), cell.sessions);
     if (cell.interval)
         mean = say("%1 (%2 to %3)", mean, figure(cell.interval->low, followDecimals),
                    figure(cell.interval->high, followDecimals));

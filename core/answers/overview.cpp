@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/overview.h"
 
+#include "core/model/periodwords.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
@@ -116,7 +117,7 @@ Overview overviewOf(const SeasonMatrix& matrix) {
             overview.missing.push_back(say("%1: %2", measureWords(row.measure), shown.why));
         else if (!cell.value && shown.from)
             overview.due.push_back(say("%1: last in %2", measureWords(row.measure),
-                                       matrix.blocks[*shown.from].block.name));
+                                       periodWords(matrix.blocks[*shown.from].block.name)));
         if (cell.value || shown.from)
             overview.rows.push_back(shown);
     }

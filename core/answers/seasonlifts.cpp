@@ -3,6 +3,7 @@
 #include "core/answers/datedspeeds.h"
 #include "core/answers/seasonsource.h"
 #include "core/answers/sharedloads.h"
+#include "core/model/periodwords.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
@@ -186,9 +187,10 @@ public:
         if (!row.cells[chosen].value)
             for (std::size_t j = 0; j < row.cells.size(); ++j)
                 if (row.cells[j].value)
-                    row.cells[j].against = {{.from = chosen,
-                                             .why = say("no figure in %1 to count from",
-                                                        m_source.blocks[chosen].block.name)}};
+                    row.cells[j].against = {
+                        {.from = chosen,
+                         .why = say("no figure in %1 to count from",
+                                    periodWords(m_source.blocks[chosen].block.name))}};
         return row;
     }
 

@@ -3,6 +3,7 @@
 
 #include "core/answers/batterycomparison.h"
 #include "core/answers/seasonsource.h"
+#include "core/answers/testkinds.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
@@ -50,9 +51,9 @@ Words measureWords(const Measure& measure) {
     case Measure::Kind::OneRm:
         return say("%1, estimated 1RM", measure.name);
     case Measure::Kind::Test:
-        return sided(asIs(measure.name), measure.side);
+        return sided(testName(measure.name), measure.side);
     case Measure::Kind::Asymmetry:
-        return say("%1, left against right", measure.name);
+        return say("%1, left against right", testName(measure.name));
     case Measure::Kind::BodyMass:
         return say("body mass");
     case Measure::Kind::Effort:

@@ -3,6 +3,7 @@
 #include "core/answers/figures.h"
 #include "core/answers/story.h"
 #include "core/answers/toldreadings.h"
+#include "core/model/periodwords.h"
 #include "core/model/phrases/answers.h"
 #include "core/stats/nothing.h"
 
@@ -109,10 +110,11 @@ Words seasonSentence(const SeasonMatrix& matrix) {
         clausesOf.push_back(say("not comparable: %1", apart));
     if (clausesOf.empty())
         return asSentence(say("from %1 to %2 no change can be read",
-                              matrix.blocks[matrix.chosen].block.name,
-                              matrix.blocks[*last].block.name));
-    return asSentence(say("from %1 to %2, %3", matrix.blocks[matrix.chosen].block.name,
-                          matrix.blocks[*last].block.name, clauses(std::move(clausesOf))));
+                              periodWords(matrix.blocks[matrix.chosen].block.name),
+                              periodWords(matrix.blocks[*last].block.name)));
+    return asSentence(say("from %1 to %2, %3", periodWords(matrix.blocks[matrix.chosen].block.name),
+                          periodWords(matrix.blocks[*last].block.name),
+                          clauses(std::move(clausesOf))));
 }
 
 /// How many of the readings stand where all of them are one family.

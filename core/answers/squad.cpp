@@ -4,6 +4,7 @@
 #include "core/answers/comparisonnotes.h"
 #include "core/answers/figures.h"
 #include "core/answers/sharedloads.h"
+#include "core/model/periodwords.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
@@ -42,7 +43,8 @@ struct Compared {
 };
 
 NoAnswer noSession(const Period& period) {
-    return {NoAnswer::Why::NoSuchSession, say("no session of this lift in %1", period.name)};
+    return {NoAnswer::Why::NoSuchSession,
+            say("no session of this lift in %1", periodWords(period.name))};
 }
 
 /// Of a date the one session that stands for it.

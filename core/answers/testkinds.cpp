@@ -3,6 +3,7 @@
 
 #include "core/answers/embeddedcsv.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/names.h"
 #include "resources/embedded.h"
 
 #include <algorithm>
@@ -131,6 +132,12 @@ std::vector<TestKind> parseTestKinds(std::string_view csv) {
 std::span<const TestKind> builtInTestKinds() {
     static const std::vector<TestKind> kinds = parseTestKinds(resources::testKinds().front().text);
     return kinds;
+}
+
+Words testName(const std::string& name) {
+    return std::ranges::find(phrases::testNames, name) == std::end(phrases::testNames)
+               ? asIs(name)
+               : filled(name);
 }
 
 std::optional<TestKind> builtInTestKind(std::string_view name) {

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/model/battery.h"
+#include "core/model/words.h"
 
 #include <optional>
 #include <span>
@@ -20,5 +21,7 @@ std::vector<TestKind> parseTestKinds(std::string_view csv);
 std::span<const TestKind> builtInTestKinds();
 /// The one of that name, letter case aside.
 std::optional<TestKind> builtInTestKind(std::string_view name);
+/// A test's name to be read: one of these tests' is translated, a coach's own is as it is.
+Words testName(const std::string& name);
 
 } // namespace slopebook::answers

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/comparison.h"
+#include "core/model/periodwords.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
@@ -62,12 +63,13 @@ bool byLaterTests(const Settling& settling) {
 
 Words meanWords(const MeanOfTests& mean) {
     if (mean.tests > 1)
-        return say("%1 tests lie in %2: compare %3 with it", mean.tests, mean.to, mean.from);
-    return mean.block
-               ? say("then compare %1 with %2, of which all tests are made one", mean.from, mean.to)
-               : say("then compare %1 with the days from %2 to the last of them, which are "
-                     "made one",
-                     mean.from, mean.to);
+        return say("%1 tests lie in %2: compare %3 with it", mean.tests, periodWords(mean.to),
+                   periodWords(mean.from));
+    return mean.block ? say("then compare %1 with %2, of which all tests are made one",
+                            periodWords(mean.from), periodWords(mean.to))
+                      : say("then compare %1 with the days from %2 to the last of them, which are "
+                            "made one",
+                            periodWords(mean.from), periodWords(mean.to));
 }
 
 Unsettled unsettled(const std::vector<Mass>& loads,

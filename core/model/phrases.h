@@ -7,6 +7,7 @@
 #include "core/model/phrases/exchange.h"
 #include "core/model/phrases/log.h"
 #include "core/model/phrases/model.h"
+#include "core/model/phrases/names.h"
 #include "core/model/phrases/questions.h"
 #include "core/model/phrases/traces.h"
 
@@ -16,7 +17,7 @@
 
 namespace slopebook::phrases {
 
-inline constexpr std::array<std::span<const std::string_view>, 6> lists{answers, exchange,  log,
-                                                                        model,   questions, traces};
+inline constexpr std::array<std::span<const std::string_view>, 8> lists{
+    answers, exchange, log, model, questions, testNames, periodNames, traces};
 
 } // namespace slopebook::phrases

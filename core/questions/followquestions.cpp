@@ -5,6 +5,7 @@
 #include "core/answers/referencesession.h"
 #include "core/answers/seasonsource.h"
 #include "core/model/errors.h"
+#include "core/model/periodwords.h"
 #include "core/model/phrases/questions.h"
 #include "core/questions/blockquestions.h"
 #include "core/questions/seasonlift.h"
@@ -47,9 +48,9 @@ public:
         const BlockId id = held.id;
         const auto block = sessionsOf(held, m_about.sessions);
         if (block.sessions.empty())
-            return NoAnswer{
-                NoAnswer::Why::NoSuchSession,
-                say("%1 has no session in %2.", m_about.athlete.value.name, block.name)};
+            return NoAnswer{NoAnswer::Why::NoSuchSession,
+                            say("%1 has no session in %2.", m_about.athlete.value.name,
+                                periodWords(block.name))};
         if (block.sessions.size() == 1) { // exactly what that session says
             auto follow = fromSession(block.sessions[0].session);
             if (follow) {

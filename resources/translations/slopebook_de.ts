@@ -6771,6 +6771,62 @@ liegt über dem geschätzten 1RM</translation>
         <source>one of the two: no blank cells, or rows in their order</source>
         <translation>eines von beiden: keine leeren Zellen, oder die Zeilen in ihrer Reihenfolge</translation>
     </message>
+    <message>
+        <source>Countermovement jump</source>
+        <translation>Sprung mit Ausholbewegung</translation>
+    </message>
+    <message>
+        <source>Drop jump, reactive strength</source>
+        <translation>Nieder-Hoch-Sprung, Reaktivkraft</translation>
+    </message>
+    <message>
+        <source>Repeated hops, reactive strength</source>
+        <translation>Prellsprünge, Reaktivkraft</translation>
+    </message>
+    <message>
+        <source>Drop jump, height</source>
+        <translation>Nieder-Hoch-Sprung, Höhe</translation>
+    </message>
+    <message>
+        <source>Single hop for distance</source>
+        <translation>Einbeinsprung auf Weite</translation>
+    </message>
+    <message>
+        <source>Triple hop for distance</source>
+        <translation>Dreifacher Einbeinsprung auf Weite</translation>
+    </message>
+    <message>
+        <source>Crossover hop for distance</source>
+        <translation>Einbeinsprünge über Kreuz auf Weite</translation>
+    </message>
+    <message>
+        <source>6 m timed hop</source>
+        <translation>Einbeinsprünge über 6 m auf Zeit</translation>
+    </message>
+    <message>
+        <source>Seated medicine-ball throw</source>
+        <translation>Medizinballstoß im Sitzen</translation>
+    </message>
+    <message>
+        <source>Isometric pull, peak force</source>
+        <translation>Isometrischer Zug, Maximalkraft</translation>
+    </message>
+    <message>
+        <source>Isometric pull, peak force per body mass</source>
+        <translation>Isometrischer Zug, Maximalkraft je Körpermasse</translation>
+    </message>
+    <message>
+        <source>Isometric pull, force at 100 ms</source>
+        <translation>Isometrischer Zug, Kraft nach 100 ms</translation>
+    </message>
+    <message>
+        <source>Isometric pull, rate 0 to 100 ms</source>
+        <translation>Isometrischer Zug, Kraftanstieg 0 bis 100 ms</translation>
+    </message>
+    <message>
+        <source>%1..%2</source>
+        <translation>%1 bis %2</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>

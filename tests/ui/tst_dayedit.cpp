@@ -7,6 +7,8 @@
 #include "ui/records/sessiondialog.h"
 #include "ui/squad/changes/periodchooser.h"
 #include "ui/window/language.h"
+#include "ui/words/format.h"
+#include "ui/words/units.h"
 
 #include <QLabel>
 #include <QLineEdit>
@@ -146,7 +148,7 @@ private Q_SLOTS:
         QTest::keyClick(form.edit, Qt::Key_Tab);
         if (date.isValid()) {
             QCOMPARE(form.edit->date(), date);
-            QCOMPARE(form.line()->text(), date.toString(Qt::ISODate));
+            QCOMPARE(form.line()->text(), dateText(modelDate(date))); // as all else in the window
             QCOMPARE(told.count(), 0);
             QCOMPARE(changed.count(), 1);
             return;
@@ -155,10 +157,32 @@ private Q_SLOTS:
         QCOMPARE(told.count(), 1);
         QCOMPARE(changed.count(), 0);
         QVERIFY(!form.edit->problem().isEmpty());
-        QVERIFY(form.line()->text() != stands.toString(Qt::ISODate)); // it is there to be mended
+        QVERIFY(form.line()->text() != dateText(modelDate(stands))); // it is there to be mended
         form.edit->takeBack();
         QVERIFY(form.edit->problem().isEmpty());
-        QCOMPARE(form.line()->text(), stands.toString(Qt::ISODate));
+        QCOMPARE(form.line()->text(), dateText(modelDate(stands)));
+    }
+
+    /// As everywhere in the window; in digits while it has the keys; and every day of a year comes
+    /// back from its words, in each language.
+    void itIsShownAsAllDaysAre() {
+        for (const char* language : {"en_US", "de_DE", "en_GB"}) {
+            QLocale::setDefault(QLocale(QString::fromLatin1(language)));
+            Form form;
+            QVERIFY(!form.line()->text().contains(QStringLiteral("2025-07")));
+            QCOMPARE(form.line()->text(), dateText(modelDate(stands)));
+            form.enter(Way::Tab);
+            QCOMPARE(form.line()->text(), QStringLiteral("2025-07-08"));
+            QTest::keyClick(form.edit, Qt::Key_Tab);
+            QCOMPARE(form.line()->text(), dateText(modelDate(stands)));
+            for (int i = 0; i < 366; ++i) {
+                const QDate day = QDate(2024, 1, 1).addDays(i);
+                form.edit->setDate(day);
+                QCOMPARE(form.line()->text(), dateText(modelDate(day)));
+                QVERIFY(form.edit->problem().isEmpty() && form.edit->take());
+                QCOMPARE(form.edit->date(), day);
+            }
+        }
     }
 
     void partsOfADay_data() {

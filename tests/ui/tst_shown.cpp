@@ -125,6 +125,25 @@ bool doubtful(const QString& text) {
     return nothing.match(text).hasMatch();
 }
 
+/// A speed with a point, a day as a file has it, the name of a test that the program knows: none of
+/// them as a German coach reads.
+bool english(const QString& text) {
+    static const QRegularExpression foreign(
+        u"(?<![0-9.])[0-9]{1,3}\\.[0-9]{1,2}(?![0-9.])|\\b20[0-9]{2}-[0-9]{2}-[0-9]{2}\\b|"
+        "Countermovement|Drop jump|Single hop|Triple hop|ball throw|Isometric pull"_s);
+    return foreign.match(text).hasMatch();
+}
+
+/// A file's own cells and columns, licences, the citations of sources in their own language; a day
+/// that is being typed.
+bool asItStandsElsewhere(const QString& place, const QWidget& widget) {
+    const QStringList places{u"dialog: table"_s, u"dialog: import"_s, u"dialog: about"_s,
+                             u"dialog: trace"_s, u"dialog: test"_s};
+    if (std::ranges::any_of(places, [&](const QString& one) { return place.startsWith(one); }))
+        return true;
+    return widget.hasFocus() || (widget.parentWidget() && widget.parentWidget()->hasFocus());
+}
+
 /// Where sources stand: the comparison's paragraphs of them, a column, the field that asks for one.
 bool isSource(const QString& place, const QWidget& widget, const QString& text) {
     const bool published = text.contains(u"published"_s) || text.contains(u"ver\u00f6ffentlicht"_s);
@@ -210,8 +229,10 @@ private Q_SLOTS:
         Found found;
         inEveryPlace(u"de"_s, false, [&](const QString& place, QWidget& shown) {
             for (const QWidget* widget : controlsOf(shown))
-                for (const QString& text : textsOf(*widget))
+                for (const QString& text : textsOf(*widget)) {
                     found.take(!doubtful(text) || isSource(place, *widget, text), place, text);
+                    found.take(!english(text) || asItStandsElsewhere(place, *widget), place, text);
+                }
             hearLabels(place, shown, found);
         });
         QVERIFY2(found.wrong.isEmpty(), found.text());

@@ -6,6 +6,7 @@
 #include "ui/parts/cautions.h"
 #include "ui/words/batterywords.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 
 #include <QCoreApplication>
@@ -22,8 +23,8 @@ struct PrintWords {
 
 QString batteryTitle(const questions::BatteryAnswer& answer) {
     return PrintWords::tr("%1: all tests, %2 to %3")
-        .arg(text(answer.athlete.value.name), text(answer.battery.fromLabel),
-             text(answer.battery.toLabel));
+        .arg(text(answer.athlete.value.name), periodText(answer.battery.fromLabel),
+             periodText(answer.battery.toLabel));
 }
 
 page::Cell strong(const QString& text) {
@@ -103,7 +104,8 @@ void addLists(page::Flow& flow, const questions::BatteryAnswer& answer, LoadUnit
         flow.table(columns, headCells, rows, page::pageFont(batteryTextSize));
     };
     table(PrintWords::tr("Left and right: the better side, and by how much of it"),
-          {PrintWords::tr("Test"), text(answer.battery.fromLabel), text(answer.battery.toLabel),
+          {PrintWords::tr("Test"), periodText(answer.battery.fromLabel),
+           periodText(answer.battery.toLabel),
            PrintWords::tr("Change of the difference (%1 interval)")
                .arg(levelText(answer.battery.level))},
           {0.25, 0.17, 0.17, 0.41}, page::leftRightRows(answer.battery));
@@ -136,7 +138,7 @@ void addBatteryRest(page::Flow& flow, const questions::BatteryAnswer& answer, Lo
 void fillBattery(page::Flow& flow, const questions::BatteryAnswer& answer, LoadUnit unit) {
     flow.text(text(answer.athlete.value.name), page::pageFont(10, true));
     flow.text(PrintWords::tr("All tests from %1 to %2")
-                  .arg(text(answer.battery.fromLabel), text(answer.battery.toLabel)),
+                  .arg(periodText(answer.battery.fromLabel), periodText(answer.battery.toLabel)),
               page::pageFont(9), 1);
     flow.text(said(answers::batterySummary(answer.battery), unit), page::headlineFont(11.5), 6);
     addForest(flow, answer, unit);

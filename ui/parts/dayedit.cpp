@@ -2,6 +2,7 @@
 #include "ui/parts/dayedit.h"
 
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 
 #include <QKeyEvent>
 #include <QLineEdit>
@@ -40,7 +41,7 @@ std::optional<QDate> validDay(int year, int month, int day) {
 /// A day as it is typed: 2026-11-24 (also with points or strokes, and 20261124), or as the desktop
 /// writes it short (24.11.2026, 11/24/2026; two digits of a year are of this century). Nothing for
 /// what is neither, or no day.
-std::optional<QDate> readDay(const QString& typed) {
+std::optional<QDate> readDigits(const QString& typed) {
     static const QRegularExpression plain(QStringLiteral("^(\\d{4})(\\d\\d)(\\d\\d)$"));
     static const QRegularExpression yearFirst(
         QStringLiteral("^(\\d{4})([-./])(\\d{1,2})\\2(\\d{1,2})$"));
@@ -65,6 +66,14 @@ std::optional<QDate> readDay(const QString& typed) {
     return std::nullopt;
 }
 
+/// As digits, or as the window writes days ("4 May 2026").
+std::optional<QDate> readDay(const QString& typed) {
+    if (const auto day = readDigits(typed))
+        return day;
+    const auto written = dateFromText(typed);
+    return written ? std::optional(qtDate(*written)) : std::nullopt;
+}
+
 } // namespace
 
 DayEdit::DayEdit(QWidget* parent) : QDateEdit(parent) {
@@ -84,15 +93,24 @@ DayEdit::DayEdit(Date date, QWidget* parent) : DayEdit(parent) {
 }
 
 QValidator::State DayEdit::validate(QString& input, int& /*at*/) const {
-    return readDay(input) ? QValidator::Acceptable : QValidator::Intermediate;
+    return dayOf(input) ? QValidator::Acceptable : QValidator::Intermediate;
 }
 
 QDateTime DayEdit::dateTimeFromText(const QString& typed) const {
-    return readDay(typed).value_or(date()).startOfDay();
+    return dayOf(typed).value_or(date()).startOfDay();
+}
+
+/// What stands there unchanged is its day, whatever the language writes.
+std::optional<QDate> DayEdit::dayOf(const QString& typed) const {
+    return typed == dateText(modelDate(date())) ? std::optional(date()) : readDay(typed);
+}
+
+QString DayEdit::textFromDateTime(const QDateTime& day) const {
+    return hasFocus() ? QDateEdit::textFromDateTime(day) : dateText(modelDate(day.date()));
 }
 
 bool DayEdit::take() {
-    const auto day = readDay(lineEdit()->text());
+    const auto day = dayOf(lineEdit()->text());
     if (!day)
         return false;
     m_typed = false;
@@ -113,10 +131,11 @@ void DayEdit::takeBack() {
 
 QString DayEdit::problem() const {
     const QString typed = lineEdit()->text().trimmed();
-    if (readDay(typed))
+    if (dayOf(typed))
         return {};
     return tr("\"%1\" is no day: expected one such as %2 or %3.")
-        .arg(typed, textFromDateTime(dateTime()), QLocale().toString(date(), QLocale::ShortFormat));
+        .arg(typed, QDateEdit::textFromDateTime(dateTime()),
+             QLocale().toString(date(), QLocale::ShortFormat));
 }
 
 QAbstractSpinBox::StepEnabled DayEdit::stepEnabled() const {
@@ -143,6 +162,10 @@ bool DayEdit::eventFilter(QObject* watched, QEvent* event) {
 
 void DayEdit::focusInEvent(QFocusEvent* event) {
     QAbstractSpinBox::focusInEvent(event); // not the part of it that Qt would select
+    if (!m_typed) {                        // in digits, to be typed over
+        const QSignalBlocker quiet(lineEdit());
+        lineEdit()->setText(textFromDateTime(dateTime()));
+    }
     m_over = true;
     m_justClicked = event->reason() == Qt::MouseFocusReason;
     if (event->reason() != Qt::PopupFocusReason && event->reason() != Qt::ActiveWindowFocusReason)

@@ -10,9 +10,10 @@
 
 namespace slopebook::ui {
 
-/// Shows yyyy-MM-dd. What is typed is taken as it stands, or refused in words: never half of it.
-/// The first click marks the whole day, so that what is typed next takes its place; keys typed from
-/// Home or within the day take the place of what stands there, part by part.
+/// Shows the day as the window writes days, and while it has the keys as yyyy-MM-dd. What is typed
+/// is taken as it stands, or refused in words: never half of it. The first click marks the whole
+/// day, so that what is typed next takes its place; keys typed from Home or within the day take the
+/// place of what stands there, part by part.
 class DayEdit final : public QDateEdit {
     Q_OBJECT
 public:
@@ -31,6 +32,7 @@ public:
     void stepBy(int steps) override;
     QValidator::State validate(QString& input, int& at) const override;
     QDateTime dateTimeFromText(const QString& typed) const override;
+    QString textFromDateTime(const QDateTime& day) const override;
 
 Q_SIGNALS:
     /// The field was left with what is no day. It still stands there.
@@ -45,6 +47,7 @@ protected:
     void hideEvent(QHideEvent* event) override;
 
 private:
+    std::optional<QDate> dayOf(const QString& typed) const;
     void typeDigit(QChar digit);
     void typeMark(QChar mark);
     void put(int from, int length, const QString& with);

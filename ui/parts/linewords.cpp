@@ -3,6 +3,7 @@
 
 #include "core/model/session.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 
 #include <QCoreApplication>
@@ -159,34 +160,34 @@ QString foundIn(const QString& words, const LineProblem& problem, const QString&
 } // namespace
 
 QString lineHelp(const TestKind& kind) {
-    QString example;
+    QString typed;
     QString what;
     switch (kind.formula) {
     case TestFormula::Value:
         what = Attempts::tr("values in %1").arg(text(kind.unit));
-        example = kind.bothToo    ? QStringLiteral("L 1.82 R 1.75 B 1.9")
-                  : kind.twoSided ? QStringLiteral("L 1.82 1.90 R 1.75")
-                                  : QStringLiteral("3.42 3.51");
+        typed = kind.bothToo    ? QStringLiteral("L 1.82 R 1.75 B 1.9")
+                : kind.twoSided ? QStringLiteral("L 1.82 1.90 R 1.75")
+                                : QStringLiteral("3.42 3.51");
         break;
     case TestFormula::FlightHeight:
         what = Attempts::tr("flight times in s");
-        example = kind.twoSided ? QStringLiteral("L 0.38 R 0.36") : QStringLiteral("0.512 0.520");
+        typed = kind.twoSided ? QStringLiteral("L 0.38 R 0.36") : QStringLiteral("0.512 0.520");
         break;
     case TestFormula::HeightRsi:
         what = Attempts::tr("height in m / contact time in s");
-        example = QStringLiteral("0.31/0.204");
+        typed = QStringLiteral("0.31/0.204");
         break;
     case TestFormula::FlightRsi:
         what = Attempts::tr("flight time / contact time in s");
-        example = QStringLiteral("0.512/0.204");
+        typed = QStringLiteral("0.512/0.204");
         break;
     case TestFormula::PerBodyMass:
         what = Attempts::tr("force in N (the session needs a body mass)");
-        example = QStringLiteral("2140 2190");
+        typed = QStringLiteral("2140 2190");
         break;
     }
     return Attempts::tr("%1, Enter: %2   x after one leaves it out, # why   - # why: not possible")
-        .arg(what, example);
+        .arg(what, example(typed));
 }
 
 QString problemText(const LineProblem& problem, const QString& line, LoadUnit unit) {

@@ -4,6 +4,7 @@
 #include "core/answers/batterysummary.h"
 #include "core/answers/readingwords.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 
 #include <QCoreApplication>
@@ -85,7 +86,7 @@ std::vector<BatteryRow> batteryRows(const answers::BatteryComparison& battery) {
 std::vector<QStringList> leftRightRows(const answers::BatteryComparison& battery) {
     std::vector<QStringList> rows;
     for (const answers::LeftRight& row : battery.leftRight)
-        rows.push_back({text(row.kind.value.name), asymmetryText(row.before),
+        rows.push_back({testText(row.kind.value.name), asymmetryText(row.before),
                         asymmetryText(row.after),
                         row.change ? said(answers::asymmetryChangeWords(row)) : dash});
     return rows;
@@ -94,7 +95,7 @@ std::vector<QStringList> leftRightRows(const answers::BatteryComparison& battery
 std::vector<QStringList> missingRows(const answers::BatteryComparison& battery, LoadUnit unit) {
     std::vector<QStringList> rows;
     for (const answers::MissingTest& missing : battery.missing)
-        rows.push_back({dateText(missing.date), text(missing.label), said(missing.what, unit),
+        rows.push_back({dateText(missing.date), periodText(missing.label), said(missing.what, unit),
                         text(missing.reason)});
     return rows;
 }

@@ -4,6 +4,7 @@
 #include "ui/athlete/battery/attemptwords.h"
 #include "ui/typed/attemptline.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 
 #include <QInputDialog>
 #include <QTableView>
@@ -62,7 +63,7 @@ void AttemptsView::askChange() {
     for (bool given = true; given;) {
         typed = QInputDialog::getText(
             this, tr("Change the attempt"),
-            tr("%1, attempt %2:").arg(text(kind->value.name)).arg(row->attempt + 1),
+            tr("%1, attempt %2:").arg(testText(kind->value.name)).arg(row->attempt + 1),
             QLineEdit::Normal, typed, &given);
         if (given && changeSelected(typed))
             return;

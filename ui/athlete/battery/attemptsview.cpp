@@ -9,6 +9,7 @@
 #include "ui/records/sessiondialog.h"
 #include "ui/typed/attemptline.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 
 #include <QComboBox>
@@ -134,7 +135,7 @@ void AttemptsView::fillTests() {
     for (const questions::OfferedTest& test : m_offered) {
         if (test.id)
             m_kinds.push_back({*test.id, test.kind});
-        m_test->addItem(text(test.kind.name), text(test.kind.name));
+        m_test->addItem(testText(test.kind.name), text(test.kind.name));
     }
     m_test->setCurrentIndex(std::max(0, m_test->findData(held)));
     m_test->blockSignals(false);
@@ -314,7 +315,7 @@ void AttemptsView::showAttempts() {
             QString what = tr("a lift");
             if (gap.kind)
                 if (const auto* kind = kindOf(*gap.kind))
-                    what = text(kind->value.name);
+                    what = testText(kind->value.name);
             for (const auto& lift : m_logbook.log().lifts())
                 if (gap.lift == lift.id)
                     what = text(lift.value.name);
@@ -323,7 +324,7 @@ void AttemptsView::showAttempts() {
             m_rows.push_back({std::nullopt, g});
             rows.push_back(
                 {.cells = {
-                     what, sideText(gap.side), {}, {}, tr("not possible"), text(gap.reason)}});
+                     what, periodText(gap.side), {}, {}, tr("not possible"), text(gap.reason)}});
         }
     }
     m_attempts->setTable(

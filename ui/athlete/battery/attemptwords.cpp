@@ -3,6 +3,7 @@
 
 #include "core/answers/batterycomparison.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
@@ -30,7 +31,7 @@ QString testValueText(const TestKind& kind, double value) {
 
 } // namespace
 
-QString sideText(BodySide side) {
+QString periodText(BodySide side) {
     if (side == BodySide::Both)
         return {};
     return side == BodySide::Left ? Attempts::tr("left") : Attempts::tr("right");
@@ -57,9 +58,9 @@ TextTable::Row attemptRow(const TestKind& kind, const Attempt& attempt,
         remark = Attempts::tr("left out: %1").arg(text(attempt.excluded));
         row.quiet = {0, 1, 2, 3, 4, 5};
     }
-    row.cells = {text(kind.name),
+    row.cells = {testText(kind.name),
                  kind.twoSided && attempt.side == BodySide::Both ? Attempts::tr("both")
-                                                                 : sideText(attempt.side),
+                                                                 : periodText(attempt.side),
                  QString::number(number),
                  read,
                  value ? testValueText(kind, *value) : said(value.why().reason),
@@ -70,7 +71,7 @@ TextTable::Row attemptRow(const TestKind& kind, const Attempt& attempt,
 std::optional<TextTable::Row> valueRow(const Stored<TestKindId, TestKind>& kind,
                                        const BatterySession& session) {
     TextTable::Row row;
-    row.cells = {text(kind.value.name), {}, {}, {}, {}, {}};
+    row.cells = {testText(kind.value.name), {}, {}, {}, {}, {}};
     bool any = false;
     QStringList counts;
     std::vector<double> values;

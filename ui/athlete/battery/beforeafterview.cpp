@@ -11,6 +11,7 @@
 #include "ui/parts/sentence.h"
 #include "ui/words/batterywords.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
@@ -295,7 +296,7 @@ void BeforeAfterView::show(const questions::BatteryAnswer& answer) {
     };
     const bool sides =
         fill(m_leftRight,
-             {tr("Test"), text(battery.fromLabel), text(battery.toLabel),
+             {tr("Test"), periodText(battery.fromLabel), periodText(battery.toLabel),
               tr("Change of the difference (%1 interval)").arg(levelText(battery.level))},
              page::leftRightRows(battery));
     const bool gaps =

@@ -3,6 +3,7 @@
 
 #include "ui/parts/listlayout.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 
 #include <QComboBox>
@@ -141,7 +142,7 @@ void TestsDialog::fill() {
     m_list->clear();
     try {
         for (const auto& kind : m_logbook.log().testKinds()) {
-            auto* item = new QListWidgetItem(text(kind.value.name), m_list);
+            auto* item = new QListWidgetItem(testText(kind.value.name), m_list);
             item->setData(Qt::UserRole, qint64(raw(kind.id)));
         }
     } catch (const std::exception& error) {

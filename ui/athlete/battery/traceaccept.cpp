@@ -3,6 +3,7 @@
 #include "core/answers/testkinds.h"
 #include "ui/athlete/battery/tracedialog.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 
 #include <QComboBox>
@@ -106,9 +107,9 @@ void TraceDialog::fillAccept() {
                 const TestKind& test = m_tests[static_cast<std::size_t>(i)];
                 const auto made = becomes(kind, test);
                 if (made && (made->value != nullptr) == known)
-                    m_accept->addItem(known ? tr("an attempt of %1").arg(text(test.name))
+                    m_accept->addItem(known ? tr("an attempt of %1").arg(testText(test.name))
                                             : tr("the selected figure as an attempt of %1 (%2)")
-                                                  .arg(text(test.name), text(test.unit)),
+                                                  .arg(testText(test.name), text(test.unit)),
                                       i);
             }
         // A test that was meant and cannot be made of such a trace is no reason to make another of
@@ -242,7 +243,7 @@ void TraceDialog::add(const TestKind& kind, const Attempt& attempt) {
             QMessageBox::question(this, windowTitle(),
                                   tr("%1 of this trace stands in the session of %2 already, as %3. "
                                      "Add it a second time?")
-                                      .arg(what, m_target.whose, text(kind.name)),
+                                      .arg(what, m_target.whose, testText(kind.name)),
                                   QMessageBox::Yes | QMessageBox::No,
                                   QMessageBox::No) != QMessageBox::Yes)
             return;
@@ -267,7 +268,7 @@ void TraceDialog::add(const TestKind& kind, const Attempt& attempt) {
         m_taken.insert(taken);
         showWhose();
         say(tr("Added to the session of %1 of %2: %3")
-                .arg(m_target.whose, dateText(*m_target.day), text(kind.name)),
+                .arg(m_target.whose, dateText(*m_target.day), testText(kind.name)),
             false);
     } catch (const std::exception& error) {
         say(ui::said(error), true);

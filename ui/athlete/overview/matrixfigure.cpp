@@ -3,6 +3,7 @@
 
 #include "core/answers/readingwords.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
@@ -50,7 +51,7 @@ QString shortWord(const CellChange& change, LoadUnit unit) {
 /// "Against Autumn: better, +0.049 m/s (+0.016 to +0.082)."
 QString changeSentence(const SeasonMatrix& matrix, const Measure& measure, const CellChange& change,
                        LoadUnit unit) {
-    const QString from = text(matrix.blocks[change.from].block.name);
+    const QString from = periodText(matrix.blocks[change.from].block.name);
     const QString words = changeWords(measure, change, unit);
     if (!change.why.empty())
         return MatrixText::tr("Against %1: no reading, %2.").arg(from, words);
@@ -67,7 +68,7 @@ QString spokenCell(const SeasonMatrix& matrix, const answers::MatrixRow& row, st
                    LoadUnit unit) {
     const MatrixCell& cell = row.cells[block];
     const QString where = MatrixText::tr("%1, %2").arg(
-        said(answers::measureWords(row.measure), unit), text(matrix.blocks[block].block.name));
+        said(answers::measureWords(row.measure), unit), periodText(matrix.blocks[block].block.name));
     if (!cell.value)
         return MatrixText::tr("%1: no figure, %2.").arg(where, said(cell.value.why().reason, unit));
     QString figure =
@@ -206,7 +207,7 @@ MatrixFigure matrixFigure(const SeasonMatrix& matrix, LoadUnit unit) {
             under = MatrixText::tr("%1, up to %2")
                         .arg(under, loadWithUnit(kilograms(*block.block.ceiling), unit));
         figure.blocks.push_back(
-            {.name = text(block.block.name),
+            {.name = periodText(block.block.name),
              .under = under,
              .chosen = i == matrix.chosen,
              .story = i < matrix.story.size() ? said(matrix.story[i], unit) : QString()});

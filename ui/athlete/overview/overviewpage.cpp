@@ -7,6 +7,7 @@
 #include "ui/athlete/overview/seasonbuttons.h"
 #include "ui/parts/sentence.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
@@ -194,7 +195,7 @@ void OverviewPage::fillBlocks() {
         return;
     const auto& blocks = m_shown->matrix.blocks;
     for (std::size_t i = 0; i + 1 < blocks.size(); ++i) // the last is what is looked at
-        m_blocks->addItem(text(blocks[i].block.name));
+        m_blocks->addItem(periodText(blocks[i].block.name));
     m_blocks->setCurrentIndex(static_cast<int>(m_shown->matrix.chosen));
 }
 

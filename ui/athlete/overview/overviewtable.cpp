@@ -5,6 +5,7 @@
 #include "ui/athlete/overview/matrixpaint.h"
 #include "ui/parts/rowtable.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
@@ -47,8 +48,8 @@ QString lastWords(const answers::SeasonMatrix& matrix, const answers::OverviewRo
     else
         words = changeWords(measure, *row.step, unit);
     if (row.from && *row.from != matrix.chosen)
-        words =
-            OverviewText::tr("%1; since %2").arg(words, text(matrix.blocks[*row.from].block.name));
+        words = OverviewText::tr("%1; since %2")
+                    .arg(words, periodText(matrix.blocks[*row.from].block.name));
     return words;
 }
 
@@ -146,10 +147,10 @@ OverviewTable overviewTable(const answers::SeasonMatrix& matrix, const answers::
     OverviewTable table;
     const bool compared = matrix.chosen < matrix.blocks.size() && matrix.chosen != overview.to;
     table.headings = {OverviewText::tr("Measure"),
-                      compared ? text(matrix.blocks[matrix.chosen].block.name)
+                      compared ? periodText(matrix.blocks[matrix.chosen].block.name)
                                : OverviewText::tr("Before"),
                       matrix.blocks.empty() ? OverviewText::tr("Now")
-                                            : text(matrix.blocks[overview.to].block.name),
+                                            : periodText(matrix.blocks[overview.to].block.name),
                       OverviewText::tr("Change"),
                       OverviewText::tr("%1 interval").arg(levelText(matrix.level)),
                       OverviewText::tr("Reading, or why none")};

@@ -3,6 +3,7 @@
 
 #include "ui/paper/flow.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
@@ -228,7 +229,7 @@ StepChartsData stepCharts(const answers::SeasonMatrix& matrix, const answers::Ov
                           LoadUnit unit) {
     StepChartsData data;
     for (const answers::MatrixBlock& block : matrix.blocks)
-        data.blocks << text(block.block.name);
+        data.blocks << periodText(block.block.name);
     for (const std::size_t wanted : overview.charts) {
         const auto row = std::ranges::find(overview.rows, wanted, &answers::OverviewRow::row);
         if (row != overview.rows.end() && row->from)

@@ -7,6 +7,7 @@
 #include "ui/athlete/overview/wholeseasonprint.h"
 #include "ui/parts/sentence.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 
 #include <QComboBox>
@@ -170,7 +171,7 @@ void WholeSeasonPage::fillBlocks() {
     if (!m_shown)
         return;
     for (const answers::MatrixBlock& block : m_shown->matrix.blocks)
-        m_blocks->addItem(text(block.block.name));
+        m_blocks->addItem(periodText(block.block.name));
     m_blocks->setCurrentIndex(static_cast<int>(m_shown->matrix.chosen));
 }
 

@@ -157,7 +157,7 @@ void SeasonPage::fillBaselines() {
     if (m_baselines->count() > 0)
         m_baselines->insertSeparator(m_baselines->count());
     for (const LiftSession& session : m_about->sessions)
-        m_baselines->addItem(text(dateKey(session.date, session.ordinal)), keyOf(session.session));
+        m_baselines->addItem(sessionText(session), keyOf(session.session));
     m_baselines->setEnabled(!m_about->sessions.empty());
 }
 

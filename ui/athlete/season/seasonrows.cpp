@@ -5,6 +5,7 @@
 #include "core/answers/readingwords.h"
 #include "core/questions/questions.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
@@ -153,7 +154,7 @@ public:
         QStringList cells = blank();
         cells[0] = cell.sessions == 1 ? SeasonRows::tr("mean of 1 day")
                                       : SeasonRows::tr("mean of %1 days").arg(cell.sessions);
-        cells[1] = text(block.block.name);
+        cells[1] = periodText(block.block.name);
         if (cell.value) {
             cells[4] = number(*cell.value, speedDecimals) +
                        (cell.extrapolated ? SeasonRows::tr(" (extrapolated)") : QString());

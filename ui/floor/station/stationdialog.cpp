@@ -5,6 +5,7 @@
 #include "ui/typed/pieces.h"
 #include "ui/typed/setline.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -49,7 +50,7 @@ void StationDialog::buildWhat(const Station& station) {
     m_tests->setMaximumHeight(testsHeight);
     m_offered = questions::offeredTests(logbook().log());
     for (const questions::OfferedTest& offered : m_offered) {
-        auto* item = new QListWidgetItem(text(offered.kind.name), m_tests);
+        auto* item = new QListWidgetItem(testText(offered.kind.name), m_tests);
         const bool here =
             offered.id && std::ranges::find(station.tests, *offered.id) != station.tests.end();
         item->setCheckState(here ? Qt::Checked : Qt::Unchecked);

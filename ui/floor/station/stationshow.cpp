@@ -4,6 +4,7 @@
 #include "ui/floor/station/bodyfield.h"
 #include "ui/floor/station/stationpage.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 
 #include <QCheckBox>
@@ -116,7 +117,7 @@ void StationPage::fillTests() {
     m_tests->clear();
     if (!m_work->lift)
         for (const auto& kind : m_work->tests)
-            m_tests->addItem(text(kind.value.name), qint64(raw(kind.id)));
+            m_tests->addItem(testText(kind.value.name), qint64(raw(kind.id)));
     m_tests->setVisible(m_tests->count() > 1);
 }
 
@@ -265,7 +266,7 @@ void StationPage::showTests(const questions::AtStation& at) {
                          const QString& remark, bool quiet) {
         TextTable::Row row{.cells = {when}};
         if (several)
-            row.cells << text(m_work->tests[test].value.name);
+            row.cells << testText(m_work->tests[test].value.name);
         row.cells << attemptSide(side) << value << remark;
         for (int i = 0; quiet && i < row.cells.size(); ++i)
             row.quiet << i;

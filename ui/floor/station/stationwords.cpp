@@ -4,6 +4,7 @@
 #include "core/answers/turnwords.h"
 #include "ui/floor/entry/setwords.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 
 #include <QCoreApplication>
@@ -38,8 +39,8 @@ QString nameOfAthlete(const questions::AtStation& at) {
 /// "Hop, left".
 QString attemptName(const questions::StationWork& work, const answers::DueAttempt& due) {
     const TestKind& kind = work.tests[due.test].value;
-    return kind.twoSided ? StationWords::tr("%1, %2").arg(text(kind.name), sideWord(due.side))
-                         : text(kind.name);
+    return kind.twoSided ? StationWords::tr("%1, %2").arg(testText(kind.name), sideWord(due.side))
+                         : testText(kind.name);
 }
 
 std::optional<Mass> heaviestNotLifted(const questions::AtStation& at) {
@@ -76,7 +77,7 @@ QString stationText(const questions::StationWork& work) {
     if (work.lift)
         about << text(work.lift->value.name);
     for (const auto& test : work.tests)
-        about << text(test.value.name);
+        about << testText(test.value.name);
     return StationWords::tr("%1: %2").arg(text(work.station.value.name),
                                           about.join(QStringLiteral(", ")));
 }

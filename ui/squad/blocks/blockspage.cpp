@@ -6,6 +6,7 @@
 #include "ui/parts/sentence.h"
 #include "ui/records/blocksdialog.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 
 #include <QHeaderView>
@@ -137,12 +138,12 @@ void BlocksPage::reload() {
 
 QString BlocksPage::liftName(LiftId id) const {
     const auto found = std::ranges::find(m_lifts, id, &Stored<LiftId, Lift>::id);
-    return found == m_lifts.end() ? QString() : text(found->value.name);
+    return found == m_lifts.end() ? QString() : testText(found->value.name);
 }
 
 QString BlocksPage::testName(TestKindId id) const {
     const auto found = std::ranges::find(m_kinds, id, &Stored<TestKindId, TestKind>::id);
-    return found == m_kinds.end() ? QString() : text(found->value.name);
+    return found == m_kinds.end() ? QString() : testText(found->value.name);
 }
 
 QString BlocksPage::whatWas(const questions::BlockSession& session) const {

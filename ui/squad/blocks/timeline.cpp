@@ -165,7 +165,7 @@ void Timeline::paintMonths(QPainter& painter) const {
             continue;
         painter.setPen(QPen(ground.grid, 1));
         painter.drawLine(QPointF(x(day), 4 + lineHeight()), QPointF(x(day), height() - 4));
-        const QString label = locale().toString(qtDate(month), QStringLiteral("MMM yy"));
+        const QString label = QLocale().toString(qtDate(month), QStringLiteral("MMM yy"));
         if (x(day) < taken)
             continue;
         painter.setPen(ground.quiet);

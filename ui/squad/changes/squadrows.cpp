@@ -31,8 +31,7 @@ int decimalsOf(const answers::SquadPart& part) {
 QString dayOf(const std::optional<LiftSession>& session, int count) {
     if (!session)
         return u"–"_s;
-    return count > 1 ? SquadRows::tr("%1 sessions").arg(count)
-                     : text(dateKey(session->date, session->ordinal));
+    return count > 1 ? SquadRows::tr("%1 sessions").arg(count) : sessionText(*session);
 }
 
 /// Athletes and their mean alike: change, interval, drawn, smallest.

@@ -147,8 +147,7 @@ std::vector<TextTable::Row> repeatRows(std::span<const questions::NoiseGroup> gr
                 rows.push_back(
                     {.cells = {text(group.lift.name), deviceText(group),
                                name != athletes.end() ? name->second : QString(),
-                               text(dateKey(pair.first.date, pair.first.ordinal)),
-                               text(dateKey(pair.second.date, pair.second.ordinal)),
+                               sessionText(pair.first), sessionText(pair.second),
                                QString::number(daysBetween(pair.first.date, pair.second.date))}});
             }
     return rows;
@@ -213,7 +212,7 @@ std::vector<TextTable::Row> pairedRows(const answers::AgreementStudy& study,
     for (const answers::PairedSet& set : study.sets) {
         const auto name = athletes.find(set.athlete);
         rows.push_back(
-            {.cells = {name != athletes.end() ? name->second : QString(), text(isoDate(set.date)),
+            {.cells = {name != athletes.end() ? name->second : QString(), dateText(set.date),
                        loadNumber(set.load, unit), number(set.first, 3), number(set.second, 3),
                        number(set.mean(), 3), signedNumber(set.difference(), 3)}});
     }

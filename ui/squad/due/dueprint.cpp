@@ -3,6 +3,7 @@
 
 #include "ui/paper/tablecells.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 
 #include <QCoreApplication>
@@ -47,7 +48,7 @@ QStringList dueHeadings() {
 std::vector<TextTable::Row> dueRows(const answers::SquadDue& due, LoadUnit unit) {
     std::vector<TextTable::Row> rows;
     for (const answers::DueRow& row : due.rows)
-        rows.push_back({.cells = {text(row.name), text(row.measure),
+        rows.push_back({.cells = {text(row.name), testText(row.measure),
                                   row.last ? dateText(*row.last) : DuePaper::tr("never"),
                                   row.last ? QLocale().toString(row.days) : u"–"_s,
                                   said(answers::dueWhy(row, due.question), unit)}});

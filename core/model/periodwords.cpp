@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/model/periodwords.h"
+
+#include "core/model/date.h"
+#include "core/model/phrases/names.h"
+
+#include <charconv>
+
+namespace slopebook {
+
+namespace {
+
+/// The second session of a day and later ones: their number.
+std::optional<int> ordinalIn(std::string_view digits) {
+    int ordinal = 0;
+    const char* end = digits.data() + digits.size();
+    const auto read = std::from_chars(digits.data(), end, ordinal);
+    return read.ec == std::errc() && read.ptr == end ? std::optional(ordinal) : std::nullopt;
+}
+
+} // namespace
+
+Words periodWords(const std::string& name) {
+    const std::string_view text = name;
+    if (const auto day = parseIsoDate(text))
+        return inWords(*day);
+    if (const auto mark = text.find('#'); mark != std::string_view::npos)
+        if (const auto day = parseIsoDate(text.substr(0, mark)))
+            if (const auto ordinal = ordinalIn(text.substr(mark + 1)))
+                return filled(phrases::numberedDay, *day, *ordinal);
+    if (const auto points = text.find(".."); points != std::string_view::npos) {
+        const auto first = parseIsoDate(text.substr(0, points));
+        const auto last = parseIsoDate(text.substr(points + 2));
+        if (first && last)
+            return filled(phrases::stretch, *first, *last);
+    }
+    return asIs(name);
+}
+
+} // namespace slopebook

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/words/readable.h"
+
+#include "core/answers/testkinds.h"
+#include "core/model/periodwords.h"
+#include "ui/words/format.h"
+#include "ui/words/said.h"
+
+#include <QCoreApplication>
+#include <QDate>
+#include <QLocale>
+
+namespace slopebook::ui {
+
+QString testText(const std::string& name) {
+    return said(answers::testName(name));
+}
+
+QString periodText(const std::string& name) {
+    return said(periodWords(name));
+}
+
+QString example(QString typed) {
+    return typed.replace(u'.', QLocale().decimalPoint());
+}
+
+std::optional<Date> dateFromText(const QString& written) {
+    const QDate day =
+        QLocale().toDate(written.simplified(), QCoreApplication::translate("Units", "d MMM yyyy"));
+    return day.isValid() ? std::optional(modelDate(day)) : std::nullopt;
+}
+
+} // namespace slopebook::ui

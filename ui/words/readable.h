@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the log keeps in one form for all, as a person reads it.
+#pragma once
+
+#include "core/model/date.h"
+
+#include <QString>
+
+#include <optional>
+#include <string>
+
+namespace slopebook::ui {
+
+/// A test's name: in the window's language where the program knows the test.
+QString testText(const std::string& name);
+/// A side of a comparison: a block's name, a day, a stretch of days.
+QString periodText(const std::string& name);
+/// What is typed, as an example: "60 0.92" with the language's decimal mark.
+QString example(QString typed);
+/// A day as dateText writes it; nothing of what is none.
+std::optional<Date> dateFromText(const QString& written);
+
+} // namespace slopebook::ui
