@@ -168,6 +168,8 @@ int propose(const ImportOptions& options) {
                     sheet.name + "\n";
         for (const Words& laid : exchange::layoutWords(facts))
             text += "# " + english(laid) + "\n";
+        if (const Words order = exchange::orderWords(shape, facts); !order.empty())
+            text += "# " + english(order) + "\n";
         text += exchange::shapeText(shape, facts.headings());
         for (const auto& question : exchange::openQuestions(shape, facts))
             text += "# to be said: " + asked(question, facts) + "\n";
