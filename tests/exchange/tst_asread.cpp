@@ -219,8 +219,10 @@ private Q_SLOTS:
 
     // Who only looks keeps nobody from writing while the file is read, plain or under a shape.
     void aDryRunHoldsNoLock() {
-        std::mt19937 dice(9);
-        const auto file = m_files.write("look.csv", textOf(rowsOf(dice)));
+        std::string rows = "date,athlete,lift,set,load_kg,rep,velocity\n";
+        for (int day = 10; day < 30; ++day)
+            rows += "2026-01-" + std::to_string(day) + ",Lane 1,Row,1,40,1,0.9\n";
+        const auto file = m_files.write("look.csv", rows);
         const Source source{.file = file, .text = {}};
         const FileFacts facts = lookAt(source);
         for (const bool shaped : {false, true}) {
