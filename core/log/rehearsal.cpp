@@ -6,8 +6,9 @@
 #include "core/log/layout.h"
 
 #include <cstdlib>
-#include <fstream>
+#include <fcntl.h>
 #include <string>
+#include <unistd.h>
 
 namespace slopebook::log {
 
@@ -24,7 +25,10 @@ Rehearsal::Rehearsal(const fs::path& file) {
             return;
         m_folder = folder;
         const fs::path copy = m_folder / "log.slopebook";
-        std::ofstream(copy).close();
+        const int empty = ::open(copy.c_str(), O_CREAT | O_EXCL | O_RDWR | O_CLOEXEC, 0600);
+        if (empty < 0)
+            return;
+        ::close(empty);
         copyPages(source, copy);
         m_log = std::make_unique<Log>(Log::open(copy));
         m_log->impl().db.speakAs(file);
