@@ -32,19 +32,14 @@ struct SeasonOptions : About {
 std::string cellText(const MatrixRow& row, const MatrixCell& cell, const Masses& in) {
     if (!cell.value)
         return in.say(cell.value.why().reason);
-    const bool mass = row.measure.isMass();
-    const Masses of = mass ? in : Masses();
-    const auto reading = [&](const answers::ReadChange& read) {
-        return mass && in.unit() == MassUnit::Pound ? in.say(answers::maxReading(read))
-                                                    : in.say(answers::sizedReading(read));
-    };
+    const Masses of = row.measure.isMass() ? in : Masses();
     std::string text = of.fixed(*cell.value, row.measure.decimals);
     if (cell.sessions > 1)
         text += " (" + std::to_string(cell.sessions) + ")";
     if (cell.against && row.measure.judged())
         text += ", " + (cell.against->comparable() && !cell.against->why.empty()
                             ? in.say(cell.against->why)
-                            : reading(cell.against->read));
+                            : in.say(answers::sizedReading(cell.against->read)));
     return text;
 }
 

@@ -51,10 +51,6 @@ std::string partText(const SquadPart& part, double level, const Masses& in) {
     using Align = TextTable::Align;
     const int d = part.load ? 3 : 1;
     const Masses of = part.load ? Masses() : in; // a change of speed is one in any unit
-    const auto reading = [&](const answers::ReadChange& read) {
-        return !part.load && in.unit() == MassUnit::Pound ? in.say(answers::maxReading(read))
-                                                          : in.say(answers::sizedReading(read));
-    };
     const auto mean = answers::squadMean(part, level);
     TextTable table({{"athlete", Align::Left},
                      {"from", Align::Left},
@@ -65,11 +61,12 @@ std::string partText(const SquadPart& part, double level, const Masses& in) {
                      {"reading", Align::Left}});
     for (const SquadRow& row : part.rows) {
         const auto drawn = answers::drawnOf(mean, row.athlete);
-        table.row({row.name, daysText(row.from, row.fromSessions), daysText(row.to, row.toSessions),
-                   row.read ? of.signedFixed(row.read->change, d) : "",
-                   row.read ? of.signedInterval(row.read->interval, d) : "",
-                   drawn ? of.signedFixed(drawn->drawn, d) : "",
-                   row.read ? reading(*row.read) : in.say(row.read.why().reason)});
+        table.row(
+            {row.name, daysText(row.from, row.fromSessions), daysText(row.to, row.toSessions),
+             row.read ? of.signedFixed(row.read->change, d) : "",
+             row.read ? of.signedInterval(row.read->interval, d) : "",
+             drawn ? of.signedFixed(drawn->drawn, d) : "",
+             row.read ? in.say(answers::sizedReading(*row.read)) : in.say(row.read.why().reason)});
     }
     return titleOf(part, in) + ": " + in.say(answers::countWords(part)) + "\n" +
            (mean ? in.say(answers::squadMeanWords(part, *mean)) + "\n" : "") + table.text() + "\n";

@@ -62,7 +62,9 @@ private Q_SLOTS:
         const auto run = [](QString asked) {
             return runProgram(QProcess::splitCommand(asked.replace(u"LOG"_s, sample)));
         };
-        const Ran plain = run(line), pounds = run(inPounds);
+        Ran plain = run(line), pounds = run(inPounds);
+        for (Ran* each : {&plain, &pounds}) // as the coach wrote it, in a note
+            each->out.replace("nothing above 70 kg", "");
         QVERIFY2(plain.exit == 0, plain.err);
         QVERIFY2(pounds.exit == 0, pounds.err);
         QVERIFY2(plain.out.contains("kg"), plain.out);
