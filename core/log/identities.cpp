@@ -100,6 +100,13 @@ public:
                         if (const auto atom = atomOf(m_db, key))
                             take(*atom, said);
                     });
+        // A repeat may have been taken before what it repeats.
+        static constexpr auto repeats = joined(headColumns, "WHERE repeat_of IS NOT NULL");
+        for (Query rows(m_db, repeats.data()); rows.next();) {
+            const auto session = readHead(rows);
+            if (const auto atom = atomOf(m_db, {.kind = "session", .one = raw(session.id)}))
+                sayAnew(*atom, contentHash(uuids, session.value));
+        }
     }
 
 private:
@@ -109,12 +116,17 @@ private:
             if (const auto found = m_byPlace.find(thingPlace(said.bytes()));
                 found != m_byPlace.end() && adopt(atom, *found->second, hash))
                 return;
+        sayAnew(atom, hash);
+    }
+
+    /// What it speaks of has another name now, which the step of this very transaction says.
+    void sayAnew(const Atom& atom, const Sixteen& hash) {
         if (hash == atom.hash)
             return;
-        // What it speaks of has another name now: the step of this very transaction says so.
         Trail trail = trailOf(atom, true);
         trail.pop_back();
-        extend(trail, hash);
+        if (trail.empty() || trail.back().hash != hash)
+            extend(trail, hash);
         rewriteAtom(m_db, atom, {.key = atom.key, .uuid = atom.uuid, .hash = hash}, trail);
     }
 
