@@ -312,17 +312,12 @@ void forgetRemoved(Connection& db, const RemovedAtom& removed) {
 }
 
 namespace {
-void addTo(Checksum& sum, const Sixteen& value) {
-    sum.add(std::string_view(reinterpret_cast<const char*>(value.data()), value.size()));
-}
-
 /// Trails that are short and contents that were not kept add nothing: what was written before
 /// there were any weighs what it weighed.
 Checksum sumOf(const Atom& atom) {
     Checksum sum('a');
     sum.add(atom.key.kind).add(atom.key.one).add(atom.key.two).add(atom.key.three);
-    addTo(sum, atom.uuid);
-    addTo(sum, atom.hash);
+    sum.add(viewOf(atom.uuid)).add(viewOf(atom.hash));
     if (!atom.trail.empty())
         sum.add(std::string_view("trail")).add(std::string_view(atom.trail));
     return sum;

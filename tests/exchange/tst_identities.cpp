@@ -305,6 +305,9 @@ private Q_SLOTS:
         QTest::newRow("half a step")
             << "athlete,6ba7b810-9dad-11d1-80b4-00c04fd430c8,,,Ada,,,,00112233"
             << "trail";
+        QTest::newRow("no first step")
+            << "athlete,6ba7b810-9dad-11d1-80b4-00c04fd430c8,,,Ada,,,," + QString(64, u'0')
+            << "trail";
         QTest::newRow("of what") << "session,6ba7b810-9dad-11d1-80b4-00c04fd430c8,x,,,,,,"
                                  << "of_uuid";
     }
