@@ -243,12 +243,13 @@ private Q_SLOTS:
         const Living before = livingIn(log);
         const auto tables = exported(log, files);
         log.remove(s.second);
+        log.setCheckLoads(s.ada, s.pull, {});
         std::map<Sixteen, log::Trail> removed;
         log::visitCarried(log, [&](const log::Carried& one) {
             if (!one.alive)
                 removed.emplace(one.uuid, one.trail);
         });
-        QCOMPARE(removed.size(), 4U); // head, conditions, two sets
+        QCOMPARE(removed.size(), 5U); // head, conditions, two sets, check load
         importTidy(log, tables, {});
         const Living now = livingIn(log);
         QCOMPARE(now.size(), before.size());

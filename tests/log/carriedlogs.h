@@ -62,8 +62,4 @@ inline std::string saidAgain(const log::Log& in, const log::Thing& thing) {
     return log::contentOf(log::uuidsIn(log::connectionOf(in)), thing).bytes();
 }
 
-bool refusesContent(std::string_view bytes, const log::KeyOf& keys) {
-    return refuses([&] { log::readContent(bytes, keys); });
-}
-
 } // namespace slopebook::test
