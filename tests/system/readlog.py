@@ -342,7 +342,7 @@ for table in rows("SELECT name FROM sqlite_master WHERE type = 'table'"):
     held[table["name"]] = [c["name"] for c in rows("SELECT name FROM pragma_table_info(?)", table["name"])]
 for name in sorted(set(told) | set(held)):
     if sorted(told.get(name, [])) != sorted(held.get(name, [])):
-        faults.append("the table %s: told %s, held %s" % (name, told.get(name), held.get(name)))
+        faults.insert(0, "the table %s: told %s, held %s" % (name, told.get(name), held.get(name)))
 
 queries = re.findall(r"```sql\n(.*?)```", text, re.S)
 with open(result, "w", newline="", encoding="utf-8") as out:
