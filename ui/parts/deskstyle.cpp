@@ -13,7 +13,7 @@ namespace slopebook::ui {
 namespace {
 
 constexpr int darkPage = 128; ///< lightness of a page under which it is dark
-constexpr int cellAir = 4;    ///< px beside what stands in a cell
+constexpr int cellAir = 6;    ///< px beside what stands in a cell: 14 from one to the next
 constexpr char painter[] = "fusion";
 
 QColor mixed(const QColor& a, const QColor& b, float share) {

@@ -5,16 +5,30 @@
 #include "ui/parts/deskstyle.h"
 
 #include <QHeaderView>
+#include <QPaintEvent>
 #include <QPainter>
 #include <QStyle>
 
 #include <algorithm>
+#include <cstdlib>
 
 namespace slopebook::ui {
 
 namespace {
 constexpr char growing[] = "rowsGrow";
 constexpr int rowsThatCount = 60; // for a column's width: more than a screen shows
+
+/// Where the last row ends that is seen whole; where one is higher than the table, the table's end.
+int endOfRows(const QTableView& table) {
+    const QHeaderView& rows = *table.verticalHeader();
+    const int room = table.viewport()->height();
+    const int all = rows.length() - rows.offset();
+    if (all <= room)
+        return all;
+    const int cut = rows.logicalIndexAt(room);
+    const int top = cut < 0 ? room : rows.sectionViewportPosition(cut);
+    return top > 0 ? top : room;
+}
 
 /// The chosen row stays in sight when the table gets its room, or less of it.
 class RowTable final : public QTableView {
@@ -32,11 +46,22 @@ public:
 
     RowTable() { setProperty(ownEndRule, true); }
 
+    /// Each column as wide as what it holds; that one wraps where there is no room for it.
+    void letGive(int column) {
+        m_giving = column;
+        horizontalHeader()->setResizeContentsPrecision(rowsThatCount);
+        QObject::connect(model(), &QAbstractItemModel::modelReset, this, [this] { giveWay(); });
+    }
+
 protected:
     // The rule stands under the last row, or where the rows go on below the window.
     void paintEvent(QPaintEvent* event) override {
-        QTableView::paintEvent(event);
-        const int rows = verticalHeader()->length() - verticalOffset();
+        const bool numbered = !verticalHeader()->isHidden(); // its numbers stand where they are
+        QPaintEvent whole(numbered ? event->region() : wholeRowsOf(*this, event->region()));
+        if (!whole.region().isEmpty())
+            QTableView::paintEvent(&whole);
+        const int rows =
+            numbered ? verticalHeader()->length() - verticalOffset() : endOfRows(*this);
         const int end = std::min(rows, viewport()->height() - desk::tableRule);
         QPainter painter(viewport());
         painter.fillRect(0, std::max(0, end), viewport()->width(), desk::tableRule,
@@ -44,12 +69,27 @@ protected:
     }
     void resizeEvent(QResizeEvent* event) override {
         QTableView::resizeEvent(event);
+        if (event->size().width() != event->oldSize().width())
+            giveWay();
         fitLast();
         if (currentIndex().isValid())
             scrollTo(currentIndex());
     }
 
 private:
+    void giveWay() {
+        if (m_giving < 0 || m_giving >= horizontalHeader()->count())
+            return;
+        const WidthsFirst widths(*this);
+        resizeColumnsToContents();
+        constexpr int leastLetters = 16; // of a reading: "unclear; shows" in one line
+        const QHeaderView& columns = *horizontalHeader();
+        const int over = columns.length() - viewport()->width();
+        const int least = std::max(columns.sectionSizeHint(m_giving),
+                                   leastLetters * fontMetrics().averageCharWidth());
+        if (over > 0 && columns.sectionSize(m_giving) > least)
+            setColumnWidth(m_giving, std::max(least, columns.sectionSize(m_giving) - over));
+    }
     void fitLast() {
         QHeaderView& columns = *horizontalHeader();
         const int last = columns.count() - 1;
@@ -67,6 +107,7 @@ private:
     }
 
     bool m_lastTakesRest = false;
+    int m_giving = -1;
 };
 } // namespace
 
@@ -91,8 +132,10 @@ QTableView* rowTable(QAbstractItemModel* model, const QString& name, const RowSt
     columns->setStretchLastSection(style.lastTakesRest);
     if (style.lastTakesRest)
         table->giveLastTheRest();
-    if (style.growing) {
-        rows->setMinimumSectionSize(30);
+    if (style.giving >= 0)
+        table->letGive(style.giving);
+    if (style.growing || style.giving >= 0) {
+        rows->setMinimumSectionSize(style.compact ? rows->defaultSectionSize() : 30);
         table->setProperty(growing, true);
         QObject::connect(columns, &QHeaderView::sectionResized, table, [table] {
             if (table->property(growing).toBool())
@@ -100,6 +143,24 @@ QTableView* rowTable(QAbstractItemModel* model, const QString& name, const RowSt
         });
     }
     return table;
+}
+
+QStringList inTwoLines(const QStringList& headings) {
+    QStringList broken;
+    for (QString heading : headings) {
+        qsizetype best = -1; // the blank nearest to the middle
+        for (qsizetype at = heading.indexOf(u' '); at >= 0; at = heading.indexOf(u' ', at + 1))
+            if (best < 0 || std::abs(2 * at - heading.size()) < std::abs(2 * best - heading.size()))
+                best = at;
+        if (best >= 0)
+            heading[best] = u'\n';
+        broken << heading;
+    }
+    return broken;
+}
+
+QRegion wholeRowsOf(const QTableView& table, const QRegion& part) {
+    return part & QRect(0, 0, table.viewport()->width(), std::max(0, endOfRows(table)));
 }
 
 WidthsFirst::WidthsFirst(QTableView& table) : m_table(table) {

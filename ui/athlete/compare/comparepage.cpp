@@ -126,12 +126,16 @@ void ComparePage::buildIntervals() {
     choice(m_levels, names, 2);
     menu->addSeparator();
     choice(m_scatters, {tr("one scatter for both days"), tr("each day its own scatter")}, 0);
+    menu->addSeparator();
+    QAction* bands = menu->addAction(tr("bands of these two days alone"));
+    bands->setCheckable(true);
+    connect(bands, &QAction::toggled, m_view, &ComparisonView::setBands);
     connect(m_intervals, &QToolButton::clicked, menu, [this, menu] {
         menu->popup(m_intervals->mapToGlobal(QPoint(0, m_intervals->height())));
     });
     m_intervals->setAutoRaise(true);
     m_intervals->setFocusPolicy(Qt::StrongFocus);
-    m_intervals->setToolTip(tr("Level of the intervals, and scatter about the lines"));
+    m_intervals->setToolTip(tr("Level of the intervals, scatter about the lines, and bands"));
     const auto name = [this] {
         const QString state =
             (chosenOf(*m_scatters) == 0 ? tr("%1, one scatter") : tr("%1, two scatters"))

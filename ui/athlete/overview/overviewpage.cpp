@@ -5,6 +5,7 @@
 #include "ui/athlete/overview/overviewparts.h"
 #include "ui/athlete/overview/overviewprint.h"
 #include "ui/athlete/overview/seasonbuttons.h"
+#include "ui/athlete/overview/wholeseasonprint.h"
 #include "ui/parts/sentence.h"
 #include "ui/words/format.h"
 #include "ui/words/readable.h"
@@ -213,6 +214,8 @@ void OverviewPage::fillSide() {
     m_missing->setVisible(!missing.isEmpty());
     m_missingTitle->setVisible(!missing.isEmpty());
     QStringList under;
+    if (const QString intervals = seasonNotes(*m_shown, unit).intervals; !intervals.isEmpty())
+        under << intervals;
     if (!m_shown->matrix.chance.empty())
         under << said(asSentence(m_shown->matrix.chance), unit);
     const auto beware = m_shown->matrix.notes.size();
