@@ -265,6 +265,8 @@ void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& com
         if (at.checkLoad)
             addForest(battery, say("%1, speed at %2", lift.name, at.load), speed, at.read,
                       at.extrapolated);
+    if (lift.ballistic)
+        return; // thrown or jumped: nobody asks for its 1RM
     const Words label = say("%1, estimated 1RM", lift.name);
     if (!comparison.oneRm)
         addWithoutBar(battery, label, mass, {}, comparison.oneRm.why().reason);

@@ -7,6 +7,7 @@
 #include "ui/charts/chartview.h"
 #include "ui/parts/sentence.h"
 #include "ui/window/index.h"
+#include "ui/window/messagebar.h"
 
 #include <QAbstractButton>
 #include <QAbstractScrollArea>
@@ -110,13 +111,14 @@ void FitWalk::lookAtStrips(const QString& place, const QWidget& shown) {
             sentence = top;
     const auto* index = shown.findChild<ui::Index*>();
     const auto* bar = shown.findChild<QMenuBar*>();
+    const auto* message = shown.findChild<ui::MessageBar*>();
     QList<QRect> lines;
     for (const QWidget* each : shown.findChildren<QWidget*>()) {
         const bool control = qobject_cast<const QComboBox*>(each) ||
                              qobject_cast<const QTabBar*>(each) ||
                              qobject_cast<const QAbstractButton*>(each);
         if (!control || !isSeen(*each, shown) || (index && index->isAncestorOf(each)) ||
-            (bar && bar->isAncestorOf(each)))
+            (bar && bar->isAncestorOf(each)) || (message && message->isAncestorOf(each)))
             continue;
         QRect box(each->mapTo(&shown, QPoint()), each->size());
         if (box.bottom() > sentence)

@@ -46,9 +46,10 @@ public:
 
     RowTable() { setProperty(ownEndRule, true); }
 
-    /// Each column as wide as what it holds; that one wraps where there is no room for it.
-    void letGive(int column) {
-        m_giving = column;
+    /// Each column as wide as what it holds; those wrap, one after the other, where there is no
+    /// room for all.
+    void letGive(const QList<int>& giving) {
+        m_giving = giving;
         horizontalHeader()->setResizeContentsPrecision(rowsThatCount);
         QObject::connect(model(), &QAbstractItemModel::modelReset, this, [this] { giveWay(); });
     }
@@ -78,26 +79,45 @@ protected:
 
 private:
     void giveWay() {
-        if (m_giving < 0 || m_giving >= horizontalHeader()->count())
+        if (m_giving.isEmpty() || horizontalHeader()->count() == 0)
             return;
         const WidthsFirst widths(*this);
         resizeColumnsToContents();
-        constexpr int leastLetters = 16; // of a reading: "unclear; shows" in one line
         const QHeaderView& columns = *horizontalHeader();
-        const int over = columns.length() - viewport()->width();
-        const int least = std::max(columns.sectionSizeHint(m_giving),
-                                   leastLetters * fontMetrics().averageCharWidth());
-        if (over > 0 && columns.sectionSize(m_giving) > least)
-            setColumnWidth(m_giving, std::max(least, columns.sectionSize(m_giving) - over));
+        // Room for a scroll bar is kept: it comes once what wraps makes the rows higher.
+        const int bar = style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, this);
+        int over = columns.length() - std::min(viewport()->width(), width() - bar);
+        for (const int column : m_giving) {
+            if (over <= 0)
+                return;
+            if (column >= columns.count() || columns.isSectionHidden(column))
+                continue;
+            const int now = columns.sectionSize(column);
+            const int least = std::max(columns.sectionSizeHint(column), wrapped(column));
+            setColumnWidth(column, std::max(std::min(now, least), now - over));
+            over -= now - columns.sectionSize(column);
+        }
+    }
+    /// px, of words that wrap and are still read: no word of the column is cut.
+    int wrapped(int column) const {
+        constexpr int leastLetters = 14; // "unclear; shows" in one line
+        QFont strong = font();
+        strong.setBold(true);
+        const QFontMetrics metrics(strong);
+        int longest = leastLetters * fontMetrics().averageCharWidth();
+        for (int row = 0; row < std::min(rowsThatCount, model()->rowCount()); ++row)
+            for (const QString& word : model()->index(row, column).data().toString().split(u' '))
+                longest = std::max(longest, metrics.horizontalAdvance(word));
+        return longest +
+               2 * (style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, this) + 1);
     }
     void fitLast() {
         QHeaderView& columns = *horizontalHeader();
         const int last = columns.count() - 1;
         if (!m_lastTakesRest || last < 0)
             return;
-        constexpr int wrappedLetters = 20; // a reading that wraps is still read
-        const int words = wordWrap() ? wrappedLetters * fontMetrics().averageCharWidth()
-                                     : sizeHintForColumn(last);
+        const int words =
+            wordWrap() ? std::min(wrapped(last), sizeHintForColumn(last)) : sizeHintForColumn(last);
         const int least = std::max(columns.sectionSizeHint(last), words);
         const bool room = viewport()->width() - columns.sectionPosition(last) >= least;
         if (columns.stretchLastSection() != room)
@@ -107,7 +127,7 @@ private:
     }
 
     bool m_lastTakesRest = false;
-    int m_giving = -1;
+    QList<int> m_giving;
 };
 } // namespace
 
@@ -132,9 +152,9 @@ QTableView* rowTable(QAbstractItemModel* model, const QString& name, const RowSt
     columns->setStretchLastSection(style.lastTakesRest);
     if (style.lastTakesRest)
         table->giveLastTheRest();
-    if (style.giving >= 0)
+    if (!style.giving.isEmpty())
         table->letGive(style.giving);
-    if (style.growing || style.giving >= 0) {
+    if (style.growing || !style.giving.isEmpty()) {
         rows->setMinimumSectionSize(style.compact ? rows->defaultSectionSize() : 30);
         table->setProperty(growing, true);
         QObject::connect(columns, &QHeaderView::sectionResized, table, [table] {
@@ -160,7 +180,15 @@ QStringList inTwoLines(const QStringList& headings) {
 }
 
 QRegion wholeRowsOf(const QTableView& table, const QRegion& part) {
-    return part & QRect(0, 0, table.viewport()->width(), std::max(0, endOfRows(table)));
+    const QHeaderView& rows = *table.verticalHeader();
+    const int end = std::max(0, endOfRows(table));
+    int top = 0; // at the end of a table Qt cuts through the first row instead
+    if (const int first = rows.logicalIndexAt(0);
+        first >= 0 && rows.sectionViewportPosition(first) < 0)
+        top = rows.sectionViewportPosition(first) + rows.sectionSize(first);
+    if (top >= end)
+        top = 0;
+    return part & QRect(0, top, table.viewport()->width(), end - top);
 }
 
 WidthsFirst::WidthsFirst(QTableView& table) : m_table(table) {

@@ -14,7 +14,7 @@ struct RowStyle {
     bool lastTakesRest = false; ///< the last column takes the width that is left
     bool numbered = false;      ///< rows have their numbers, and all the same height
     bool growing = false;       ///< rows grow with what wraps in them
-    int giving = -1;            ///< that column wraps where the table has no room: implies growing
+    QList<int> giving{};        ///< columns that wrap where there is no room: implies growing
 };
 
 /// One row is chosen at a time and stays in sight when the table is resized; Tab leaves the table,

@@ -100,7 +100,7 @@ QWidget* AttemptsView::buildLine() {
 QWidget* AttemptsView::buildTables() {
     m_attempts = new TextTable(this);
     m_values = new TextTable(this);
-    const RowStyle style{.compact = true, .lastTakesRest = true, .giving = 0};
+    const RowStyle style{.compact = true, .lastTakesRest = true, .giving = {0}};
     m_attemptTable = rowTable(m_attempts, tr("Attempts"), style);
     m_valueTable = rowTable(m_values, tr("Values of the day"), style);
     auto* split = new QSplitter;

@@ -4,6 +4,7 @@
 #include "core/questions/batteryquestions.h"
 #include "ui/athlete/battery/tracedialog.h"
 #include "ui/parts/striptabs.h"
+#include "ui/parts/wayon.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 
@@ -36,6 +37,7 @@ BatteryPage::BatteryPage(Logbook& logbook, Clock clock, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(m_line);
     layout->addWidget(m_tabs, 1);
+    m_beforeAfter->setWay(new WayOn(*this, Place::Session));
     connect(m_tabs, &QTabWidget::currentChanged, m_controls, &QStackedWidget::setCurrentIndex);
     connect(m_attempts, &AttemptsView::message, this, &TaskPage::message);
     connect(m_beforeAfter, &BeforeAfterView::message, this, &TaskPage::message);

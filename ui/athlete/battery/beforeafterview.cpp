@@ -10,6 +10,7 @@
 #include "ui/parts/filedialog.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
+#include "ui/parts/wayon.h"
 #include "ui/words/batterywords.h"
 #include "ui/words/format.h"
 #include "ui/words/readable.h"
@@ -149,6 +150,13 @@ QWidget* BeforeAfterView::buildBody() {
     return scroll;
 }
 
+void BeforeAfterView::setWay(WayOn* way) {
+    m_way = way;
+    qobject_cast<QVBoxLayout*>(m_body->layout())->insertWidget(1, way);
+    if (!m_answer)
+        ask();
+}
+
 void BeforeAfterView::connectParts() {
     connect(m_from, &QComboBox::currentIndexChanged, this, &BeforeAfterView::ask);
     connect(m_to, &QComboBox::currentIndexChanged, this, &BeforeAfterView::ask);
@@ -267,7 +275,7 @@ void BeforeAfterView::ask() {
 }
 
 void BeforeAfterView::showReason(const QString& reason) {
-    m_summary->setText(reason);
+    m_summary->setText(m_way ? m_way->sayMissing(m_logbook.log(), reason, false, false) : reason);
     m_type->setVisible(m_athlete.has_value());
     for (QWidget* part :
          std::initializer_list<QWidget*>{m_alone, m_lifts, m_forest, m_testTable, m_leftRightTitle,
@@ -282,6 +290,8 @@ void BeforeAfterView::show(const questions::BatteryAnswer& answer) {
     const auto& battery = answer.battery;
     const LoadUnit unit = m_logbook.loadUnit();
     m_type->hide();
+    if (m_way)
+        m_way->hide();
     m_summary->setText(said(answers::batterySummary(battery), unit));
     const QStringList lifts = page::liftSentences(answer, unit);
     m_lifts->setText(lifts.join(QLatin1Char('\n')));

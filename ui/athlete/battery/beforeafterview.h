@@ -16,6 +16,7 @@ class QTableView;
 namespace slopebook::ui {
 
 class Sentence;
+class WayOn;
 
 class BeforeAfterView final : public QWidget {
     Q_OBJECT
@@ -28,6 +29,8 @@ public:
     void compare(const questions::BatterySide& from, const questions::BatterySide& to);
     const std::optional<questions::BatteryAnswer>& answer() const { return m_answer; }
 
+    /// Stands under a sentence that says what is missing.
+    void setWay(WayOn* way);
     /// What is compared, for the page's control line.
     QWidget* choices() const { return m_choices; }
     QComboBox* fromBox() const { return m_from; }
@@ -66,6 +69,7 @@ private:
     std::optional<AthleteId> m_athlete;
     std::vector<questions::BatterySide> m_sides; ///< as listed in both boxes
     std::optional<questions::BatteryAnswer> m_answer;
+    WayOn* m_way = nullptr;
     QWidget* m_choices;
     QComboBox* m_from;
     QComboBox* m_to;

@@ -79,7 +79,7 @@ ComparePage::ComparePage(Logbook& logbook, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(buildChoices());
     layout->addWidget(m_view, 1);
-    layout->addWidget(m_way = new WayOn(*this, Place::Session));
+    m_view->setWay(m_way = new WayOn(*this, Place::Session));
     layout->addWidget(buildPrintButtons());
     connectChoices();
     ask();
@@ -336,12 +336,16 @@ questions::AskSettings ComparePage::asked() const {
 
 void ComparePage::ask() {
     m_comparison.reset();
-    m_way->setVisible(m_about && (!m_from || !m_to));
     atTheEdge([this] {
+        if (m_about)
+            m_way->sayMissing(m_logbook.log(), {}, !m_from || !m_to);
         if (!m_about) {
             m_view->showReason(
-                tr("Choose an athlete and a lift to compare two of their sessions or blocks."), {},
-                m_unit);
+                m_way->sayMissing(m_logbook.log(),
+                                  tr("Choose an athlete and a lift to compare two of their "
+                                     "sessions or blocks."),
+                                  false),
+                {}, m_unit);
             return;
         }
         if (!m_from || !m_to) {

@@ -85,11 +85,13 @@ ComparisonView::ComparisonView(QWidget* parent)
     m_splitter->setStretchFactor(1, 0);
     m_splitter->setSizes({tablesWidth - 16, tablesWidth + 16});
     m_splitter->setChildrenCollapsible(false);
+    m_splitter->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored); // least heights count
     auto* page = new QWidget;
     auto* column = new QVBoxLayout(page);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_sentence);
     column->addWidget(m_splitter, 1);
+    column->addStretch();
     column->addWidget(m_caution);
     m_page = new QScrollArea;
     m_page->setAccessibleName(tr("Comparison"));
@@ -109,6 +111,10 @@ ComparisonView::ComparisonView(QWidget* parent)
                 m_changeChart->setHighlight(current.isValid() ? std::optional(current.row())
                                                               : std::nullopt);
             });
+}
+
+void ComparisonView::setWay(QWidget* way) {
+    qobject_cast<QVBoxLayout*>(m_page->widget()->layout())->insertWidget(1, way);
 }
 
 QString ComparisonView::sentence() const {
@@ -173,6 +179,7 @@ void ComparisonView::show(const Comparison& c, const PageHeader& header) {
     m_maxChart->setSpokenText(sentence);
     showTables(c, header);
     m_tables->show();
+    m_splitter->show();
 }
 
 void ComparisonView::showTables(const Comparison& c, const PageHeader& header) {
@@ -269,6 +276,7 @@ void ComparisonView::showReason(const QString& reason, std::span<const LiftSessi
     m_oneRm->setTable({}, {}, 0, 0);
     m_notes->clear();
     m_tables->hide();
+    m_splitter->setVisible(!sessions.empty()); // an empty frame says nothing
 }
 
 } // namespace slopebook::ui

@@ -29,6 +29,8 @@ public:
     /// chart.
     void showReason(const QString& reason, std::span<const LiftSession> sessions, LoadUnit unit);
 
+    /// What stands under a sentence that says what is missing.
+    void setWay(QWidget* way);
     /// Whether the bands of these two days alone are drawn beside the readings.
     void setBands(bool shown);
 

@@ -59,24 +59,32 @@ double wrappedWidth(const QString& text, const QFontMetricsF& metrics) {
     return width;
 }
 
+bool hasSteps(const MatrixFigure& figure, std::size_t block) {
+    return std::ranges::any_of(figure.cells,
+                               [block](const auto& row) { return row[block].step.has_value(); });
+}
+
+/// Words that stand where a bar would.
+bool besideNoStep(const MatrixCellFigure& cell) {
+    return !cell.step && cell.mark != CellMark::NotComparable;
+}
+
 /// Readings beside their bar; a reason wraps. whole: with what the block before says under them.
 double wordWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen, bool whole) {
     const QFontMetricsF body(strong(pen.body));
     const QFontMetricsF small(pen.small);
+    const bool steps = hasSteps(figure, block);
     double width = 0;
     for (const auto& row : figure.cells) {
         const MatrixCellFigure& cell = row[block];
+        if (steps && besideNoStep(cell) && wraps(cell.mark))
+            continue; // a reason has the bar's room as well
         const double word = wraps(cell.mark)
                                 ? wrappedWidth(cell.reading, small)
                                 : body.horizontalAdvance(cell.reading) + markWidth(cell.mark, pen);
         width = std::max({width, word, whole ? small.horizontalAdvance(cell.before) + 1 : 0.0});
     }
     return std::min(width, widestWord * pen.line);
-}
-
-bool hasSteps(const MatrixFigure& figure, std::size_t block) {
-    return std::ranges::any_of(figure.cells,
-                               [block](const auto& row) { return row[block].step.has_value(); });
 }
 
 /// A text in at most that many lines, the last cut with a mark where it must.
@@ -294,7 +302,13 @@ void paintCell(QPainter& painter, const QRectF& box, const MatrixFigure& figure,
         painter.restore();
         return;
     }
-    if (!parts.step.isEmpty() && hasSteps(figure, block)) {
+    const bool bars = !parts.step.isEmpty() && hasSteps(figure, block);
+    QRectF words = parts.words;
+    if (bars && besideNoStep(cell)) {
+        if (wraps(cell.mark) &&
+            wrappedWidth(cell.reading, QFontMetricsF(pen.small)) > words.width())
+            words.setLeft(parts.step.left());
+    } else if (bars) {
         if (cell.mark == CellMark::NotComparable)
             look::hatch(painter, parts.step.adjusted(0, 2, 0, -2), pen.ground);
         else
@@ -307,7 +321,7 @@ void paintCell(QPainter& painter, const QRectF& box, const MatrixFigure& figure,
     painter.setPen(pen.ground.ink);
     painter.setFont(isSettled(cell.mark) ? strong(pen.body) : pen.body);
     painter.drawText(parts.figure, Qt::AlignRight | Qt::AlignVCenter, cell.figure);
-    paintWords(painter, parts.words, cell, pen);
+    paintWords(painter, words, cell, pen);
     painter.restore();
 }
 
@@ -331,7 +345,7 @@ std::vector<double> sharedOut(const MatrixFigure& figure, double room, double mo
 
 MatrixColumns matrixColumns(const MatrixFigure& figure, double width, const MatrixPen& pen) {
     MatrixColumns columns;
-    columns.measures = std::min(measureWidth(figure, pen), width * 0.34);
+    columns.measures = std::min(measureWidth(figure, pen), width * 0.4);
     const double room = width - columns.measures;
     columns.blocks = sharedOut(figure, room, 1.25, pen);
     return columns;

@@ -68,8 +68,11 @@ void NextTestPane::build() {
         tr("What two tests can show before they are done, and what would settle what is unclear"));
     m_settings = new FoldButton(QString(), {strip});
     m_settings->setObjectName(u"ladderSettings"_s);
-    m_table = rowTable(m_model, tr("Ladders for the next test, best first"),
-                       {.compact = true, .giving = PlanLadderModel::Loads});
+    m_table = rowTable(
+        m_model, tr("Ladders for the next test, best first"),
+        {.compact = true,
+         .giving = {PlanLadderModel::Name, PlanLadderModel::Loads, PlanLadderModel::FirstCheckLoad,
+                    PlanLadderModel::FirstCheckLoad + 1}});
     auto* inside = new QWidget;
     auto* layout = new QVBoxLayout(inside);
     layout->setContentsMargins(0, 0, 8, 0);

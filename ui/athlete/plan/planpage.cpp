@@ -215,8 +215,9 @@ void PlanPage::ask() {
     atTheEdge([this] {
         m_choice = m_form->choice();
         if (!m_about)
-            return showReason(tr("Choose an athlete and a lift."));
-        m_way->setVisible(!m_choice.session);
+            return showReason(
+                m_way->sayMissing(m_logbook.log(), tr("Choose an athlete and a lift."), false));
+        m_way->sayMissing(m_logbook.log(), {}, !m_choice.session);
         if (!m_choice.session)
             return showReason(tr("No session of this lift yet: test first, then plan."));
         const auto session = questions::sessionOf(m_about->sessions, *m_choice.session);

@@ -113,7 +113,7 @@ void RelationFigure::paintOver(QPainter& painter) {
     const bool asOne = m_curve->count() > 0 && farthest(*m_curve, *m_line) < textSize();
     std::vector<Named> all;
     if (asOne)
-        all.push_back({m_curve, tr("the squad: curved, and straight (dotted)")});
+        all.push_back({m_curve, tr("the squad")});
     else if (m_curve->count() > 0)
         all.push_back({m_curve, tr("the squad, curved")});
     if (!asOne && m_line->count() > 0)
@@ -146,7 +146,7 @@ void RelationFigure::nameBeside(QPainter& painter, LabelRoom& room, const Named&
                                 const std::vector<Named>& all) const {
     const QFontMetricsF metrics(painter.font());
     const double wide = metrics.horizontalAdvance(named.words), high = metrics.height();
-    std::vector<QRectF> boxes;
+    std::vector<QRectF> boxes, others; // nearest to its own line; and where none is, beside it
     constexpr int tries = 16;
     for (int i = tries - 1; i > 0 && named.series->count() > tries; --i) {
         const QPointF p = named.series->at(named.series->count() * i / tries);
@@ -155,18 +155,17 @@ void RelationFigure::nameBeside(QPainter& painter, LabelRoom& room, const Named&
         for (const QRectF& box : {QRectF(at.x() + gap, at.y() - high, wide, high),
                                   QRectF(at.x() - wide - gap, at.y(), wide, high)}) {
             const double own = off(box, *named.series);
-            const auto nearer = [&](const QLineSeries& other) {
-                return off(box, other) < own + 0.3 * textSize();
+            const auto nearer = [&](const QLineSeries& line) {
+                return off(box, line) < own + 0.3 * textSize();
             };
-            if (std::ranges::none_of(all,
-                                     [&](const Named& other) {
-                                         return other.series != named.series &&
-                                                nearer(*other.series);
-                                     }) &&
-                !nearer(m_upper) && !nearer(m_lower))
-                boxes.push_back(box);
+            const bool astray = nearer(m_upper) || nearer(m_lower) ||
+                                std::ranges::any_of(all, [&](const Named& each) {
+                                    return each.series != named.series && nearer(*each.series);
+                                });
+            (astray ? others : boxes).push_back(box);
         }
     }
+    boxes.insert(boxes.end(), others.begin(), others.end());
     if (const auto found = room.place(boxes))
         paintLabel(painter, boxes[*found].topLeft(), Qt::AlignLeft | Qt::AlignTop, named.words,
                    ground(), ground().ink);

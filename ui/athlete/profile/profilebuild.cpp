@@ -5,6 +5,7 @@
 #include "ui/parts/fold.h"
 #include "ui/parts/givesway.h"
 #include "ui/parts/rowtable.h"
+#include "ui/parts/sentence.h"
 #include "ui/parts/wayon.h"
 
 #include <QCheckBox>
@@ -27,8 +28,7 @@ void ProfilePage::build() {
     m_chart->setAccessibleName(tr("Chart of the chosen sessions' lines"));
     m_figures = new FiguresPanel(m_logbook.loadUnit());
     m_figures->setSources(true);
-    m_empty = new QLabel;
-    m_empty->setWordWrap(true);
+    m_empty = new Sentence;
     m_empty->setAccessibleDescription(tr("What is missing"));
     auto* split = new QSplitter(Qt::Vertical);
     split->setChildrenCollapsible(false);
@@ -53,6 +53,7 @@ void ProfilePage::build() {
     layout->addWidget(m_figures->headline()); // the sentence of the page
     layout->addWidget(m_way = new WayOn(*this, Place::Session));
     layout->addWidget(split, 1);
+    layout->addStretch(); // where there is nothing to show
     layout->addLayout(borrowed);
     layout->addWidget(new GivesWay(m_figures));
 }

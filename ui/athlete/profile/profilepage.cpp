@@ -5,6 +5,7 @@
 #include "ui/parts/figurespanel.h"
 #include "ui/parts/fold.h"
 #include "ui/parts/roomfor.h"
+#include "ui/parts/sentence.h"
 #include "ui/parts/wayon.h"
 #include "ui/words/format.h"
 #include "ui/words/planwords.h"
@@ -83,9 +84,9 @@ void ProfilePage::showNothing(const QString& why) {
     m_borrowedText->hide();
     m_pointTitle->clear();
     m_figures->clear();
-    m_empty->setText(why);
+    m_empty->setText(m_way->sayMissing(m_logbook.log(), why));
     m_empty->show();
-    m_way->show();
+    m_figures->headline()->hide();
     m_chart->parentWidget()->hide();
     m_wellFits->hide();
 }
@@ -122,6 +123,7 @@ void ProfilePage::readRows() {
     if (!any)
         return;
     m_empty->hide();
+    m_figures->headline()->show();
     m_way->hide();
     m_wellFits->show();
     m_chart->parentWidget()->show();

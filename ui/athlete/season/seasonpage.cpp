@@ -206,6 +206,11 @@ void SeasonPage::showSeason(const answers::FollowedSeason& season) {
                                 : drawn.told.value(i));
     }
     m_chart->setData(std::move(drawn));
+    // A column that says nothing gives its room to the others.
+    m_view->setColumnHidden(seasonMeasured,
+                            std::ranges::none_of(follow.sessions, [](const auto& each) {
+                                return each.session.measuredOneRm.has_value();
+                            }));
     m_table->setTable(inTwoLines(seasonHeadings(unit)),
                       seasonRows(season, m_blocks, m_devices, unit, felt, within), 3, 8);
     m_view->setMinimumHeight(leastHeight(*m_view));
@@ -266,12 +271,11 @@ void SeasonPage::showNothing(const QString& why) {
     m_chart->setData({});
     m_table->setTable(inTwoLines(seasonHeadings(m_logbook.loadUnit())), {}, 3, 8);
     m_sources->hide();
-    m_way->show();
     m_trend->hide();
     m_chart->parentWidget()->hide();
     m_settlingTexts.clear();
-    m_told->setText(why);
-    m_chart->setSpokenText(why);
+    m_told->setText(m_way->sayMissing(m_logbook.log(), why));
+    m_chart->setSpokenText(m_told->text());
     itemPicked();
 }
 

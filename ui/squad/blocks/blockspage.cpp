@@ -70,7 +70,7 @@ void BlocksPage::build() {
     split->addWidget(m_timeline);
     split->addWidget(m_blockTable);
     split->addWidget(below);
-    split->setSizes({250, 180, 120});
+    split->setSizes({240, 210, 110});
     auto* head = new QHBoxLayout;
     m_strip = head;
     auto* legend =

@@ -22,7 +22,7 @@ namespace slopebook::ui {
 namespace {
 constexpr double side = 12;
 constexpr double barUnits = 3.0;  // of line height, at the least: name, ceiling
-constexpr double mostUnits = 11;  // and at the most: what was done, in full
+constexpr double mostUnits = 13;  // and at the most: what was done, in full
 constexpr double markUnits = 2.8; // a session's mark, and its day under it
 constexpr double headUnits = 1.5; // months
 constexpr double laneGap = 0.3;

@@ -2,6 +2,7 @@
 #include "ui/squad/devices/noisepage.h"
 
 #include "ui/parts/striptabs.h"
+#include "ui/parts/wayon.h"
 #include "ui/squad/devices/agreementview.h"
 #include "ui/squad/devices/noiseview.h"
 
@@ -21,6 +22,7 @@ NoisePage::NoisePage(Logbook& logbook, QWidget* parent)
     m_strip->setSpacing(12);
     m_strip->addWidget(barInStrip(*tabs, tr("Kinds of noise")));
     m_strip->addStretch(1);
+    m_noise->setWay(new WayOn(*this, Place::Session));
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(m_strip);
     layout->addWidget(tabs, 1);
