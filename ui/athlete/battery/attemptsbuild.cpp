@@ -41,6 +41,7 @@ QWidget* AttemptsView::buildSession() {
     m_session = new QComboBox;
     m_session->setObjectName(QStringLiteral("session"));
     m_session->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    m_session->setSizePolicy(QSizePolicy::Minimum, QSizePolicy::Fixed); // read whole
     m_newSession = new QPushButton(tr("New session toda&y"));
     addNamed(layout, tr("Sessi&on"), m_session, 0);
     layout->addWidget(m_newSession);

@@ -85,7 +85,6 @@ ComparisonView::ComparisonView(QWidget* parent)
     m_splitter->setStretchFactor(1, 0);
     m_splitter->setSizes({tablesWidth - 16, tablesWidth + 16});
     m_splitter->setChildrenCollapsible(false);
-    m_splitter->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored); // least heights count
     auto* page = new QWidget;
     auto* column = new QVBoxLayout(page);
     column->setContentsMargins(0, 0, 0, 0);
@@ -243,6 +242,11 @@ bool ComparisonView::isLow() const {
 void ComparisonView::arrange() {
     m_changeChart->setMinimumHeight(std::max(pictureHeight(*this), isLow() ? height() * 3 / 5 : 0));
     m_lineChart->setMinimumHeight(isLow() ? height() * 3 / 5 : pictureHeight(*this) * 2 / 3);
+    // Where there is room the least heights count, so that nothing is scrolled.
+    m_splitter->setSizePolicy(QSizePolicy::Expanding,
+                              isLow() ? QSizePolicy::Preferred : QSizePolicy::Ignored);
+    m_splitter->setMinimumHeight(
+        isLow() ? 0 : m_changeChart->minimumHeight() + m_lineChart->minimumHeight() + 8);
     const Qt::Orientation wanted = isLow() ? Qt::Vertical : Qt::Horizontal;
     if (m_splitter->orientation() == wanted)
         return;

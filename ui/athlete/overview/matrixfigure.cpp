@@ -111,6 +111,8 @@ MatrixCellFigure cellFigure(const SeasonMatrix& matrix, const answers::MatrixRow
                           ? QString()
                           : changeWords(row.measure, *cell.against, unit);
         shown.step = stepOf(row.measure, *cell.against);
+        if (shown.mark == CellMark::NoReading)
+            shown.brief = MatrixText::tr("no reading");
     }
     if (cell.before && (!cell.against || cell.before->from != cell.against->from)) {
         shown.beforeMark = markOf(row.measure, *cell.before);

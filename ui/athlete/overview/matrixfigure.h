@@ -49,6 +49,7 @@ struct MatrixCellFigure {
     QString figure{}; ///< "1.051"; empty without
     CellMark mark = CellMark::Figure;
     QString reading{}; ///< "better", "not comparable"; or the reason
+    QString brief{};   ///< instead of a reason that has no room: "no reading"
     QString words{};   ///< the reading in full: "unclear, leaning up; shows from 0.055"
     QString before{};  ///< "before: held"; empty where that is the same question
     CellMark beforeMark = CellMark::Figure;

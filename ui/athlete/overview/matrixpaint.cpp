@@ -82,7 +82,8 @@ double wordWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen&
         const double word = wraps(cell.mark)
                                 ? wrappedWidth(cell.reading, small)
                                 : body.horizontalAdvance(cell.reading) + markWidth(cell.mark, pen);
-        width = std::max({width, word, whole ? small.horizontalAdvance(cell.before) + 1 : 0.0});
+        width = std::max({width, word + 0.15 * pen.line,
+                          whole ? small.horizontalAdvance(cell.before) + 1 : 0.0});
     }
     return std::min(width, widestWord * pen.line);
 }
@@ -134,7 +135,13 @@ void paintWords(QPainter& painter, const QRectF& box, const MatrixCellFigure& ce
     const bool reason = isReason(cell.mark);
     painter.setPen(reason ? pen.ground.quiet : markColour(cell.mark, pen.ground));
     const bool low = upper.height() < 2 * pen.lower;
-    paintWrapped(painter, upper.adjusted(sign, 0, 0, 0), cell.reading,
+    // A reason cut short says nothing.
+    const bool noRoom =
+        !cell.brief.isEmpty() &&
+        QFontMetricsF(pen.small)
+                .boundingRect(QRectF(0, 0, upper.width(), 1e4), Qt::TextWordWrap, cell.reading)
+                .height() > (low ? 1.2 : 2.2) * pen.lower;
+    paintWrapped(painter, upper.adjusted(sign, 0, 0, 0), noRoom ? cell.brief : cell.reading,
                  wraps(cell.mark)       ? pen.small
                  : isSettled(cell.mark) ? strong(pen.body)
                                         : pen.body,
@@ -345,7 +352,7 @@ std::vector<double> sharedOut(const MatrixFigure& figure, double room, double mo
 
 MatrixColumns matrixColumns(const MatrixFigure& figure, double width, const MatrixPen& pen) {
     MatrixColumns columns;
-    columns.measures = std::min(measureWidth(figure, pen), width * 0.4);
+    columns.measures = std::min(measureWidth(figure, pen), width * 0.37);
     const double room = width - columns.measures;
     columns.blocks = sharedOut(figure, room, 1.25, pen);
     return columns;

@@ -6,6 +6,7 @@
 #include "ui/athlete/overview/overviewprint.h"
 #include "ui/athlete/overview/seasonbuttons.h"
 #include "ui/athlete/overview/wholeseasonprint.h"
+#include "ui/parts/roomfor.h"
 #include "ui/parts/sentence.h"
 #include "ui/words/format.h"
 #include "ui/words/readable.h"
@@ -230,6 +231,7 @@ void OverviewPage::fillSide() {
 
 void OverviewPage::resizeEvent(QResizeEvent* event) {
     PaperTask::resizeEvent(event);
+    m_charts->setMinimumHeight(pictureHeight(*this));
     // In a narrow window the table needs the width for its readings.
     const bool narrow = width() < fontMetrics().averageCharWidth() * narrowUnder;
     m_row->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);

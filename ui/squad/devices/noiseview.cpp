@@ -59,8 +59,7 @@ void NoiseView::build() {
     m_told->setAccessibleDescription(tr("Notes"));
     m_noise = new TextTable(this);
     m_repeats = new TextTable(this);
-    m_noiseView = rowTable(m_noise, tr("Noise by lift, device and load"),
-                           {.compact = true, .lastTakesRest = true, .giving = {3}});
+    m_noiseView = textRowTable(m_noise, tr("Noise by lift, device and load"));
     m_repeatView = textRowTable(m_repeats, tr("Repeat tests used"));
     auto* split = new QSplitter(Qt::Vertical);
     split->setChildrenCollapsible(false);
@@ -121,8 +120,10 @@ void NoiseView::reload() {
         m_noise->setTable(inTwoLines(noiseHeadings(m_logbook.loadUnit())),
                           noiseRows(groups, m_logbook.loadUnit()), 4, 10);
         m_repeats->setTable(repeatHeadings(), repeatRows(groups, names), 5, 6);
-        const WidthsFirst widths(*m_repeatView); // a log may hold thousands of repeat tests
-        m_repeatView->resizeColumnsToContents();
+        for (QTableView* view : {m_noiseView, m_repeatView}) {
+            const WidthsFirst widths(*view); // a log may hold thousands of repeat tests
+            view->resizeColumnsToContents();
+        }
         m_told->setText(none ? QString() : said(answers::repeatTestMethod()));
     } catch (const std::exception& error) {
         m_noise->setTable(noiseHeadings(m_logbook.loadUnit()), {}, 4, 10);
