@@ -3,6 +3,7 @@
 #include "core/exchange/merge.h"
 
 #include "core/exchange/cells.h"
+#include "core/model/names.h"
 #include "core/model/phrases/exchange.h"
 
 #include <algorithm>
@@ -37,6 +38,18 @@ Merge::Merge(log::Log& log, const ImportSettings& settings, ImportReport& report
     : m_log(log), m_settings(settings), m_report(report), m_athletes(log.athletes()),
       m_lifts(log.lifts()), m_devices(log.devices()), m_blocks(log.blocks()) {}
 
+void Merge::meet(const KnownThings& known) {
+    m_known = &known;
+    known.each<LiftId>("lift", [&](const std::string& name, LiftId id) { m_lifts.also(name, id); });
+    known.each<DeviceId>("device",
+                         [&](const std::string& name, DeviceId id) { m_devices.also(name, id); });
+    known.each<BlockId>("block", [&](const std::string& name, BlockId id) {
+        const auto held = std::ranges::find(m_blocks, id, &Stored<BlockId, Block>::id);
+        if (held != m_blocks.end())
+            m_blockNames.emplace(nameKey(name), held->value.name);
+    });
+}
+
 void Merge::names(const Staging& staging) {
     const auto& athletes = staging.athletes.names();
     for (std::size_t i = m_athleteIds.size(); i < athletes.size(); ++i) {
@@ -50,7 +63,7 @@ void Merge::names(const Staging& staging) {
         tell(m_settings.progress, 0, 1);
         m_liftIds.resize(std::max(m_liftIds.size(), i + 1));
         m_liftKindSaid.resize(m_liftIds.size());
-        m_liftKindSaid[i] = staged.kind.has_value();
+        m_liftKindSaid[i] = staged.kind ? 1 : 0;
         orRefuse([&] { m_liftIds[i] = liftFor(staged, staging); });
     }
 }
@@ -93,9 +106,18 @@ void Merge::finishRows(const Staging& staging) {
 
 auto Merge::sessionsOf(AthleteId athlete) -> std::map<SessionKey, Stored<SessionId, SessionHead>>& {
     const auto [it, isNew] = m_sessions.try_emplace(athlete);
-    if (isNew)
-        for (auto& stored : m_log.sessions(athlete))
-            it->second.emplace(SessionKey{stored.value.date, stored.value.ordinal}, stored);
+    if (!isNew)
+        return it->second;
+    std::map<SessionId, Stored<SessionId, SessionHead>> held;
+    for (auto& stored : m_log.sessions(athlete)) {
+        it->second.emplace(SessionKey{stored.value.date, stored.value.ordinal}, stored);
+        held.emplace(stored.id, stored);
+    }
+    if (m_known)
+        m_known->eachSession(athlete, [&](const SessionKey& day, SessionId id) {
+            if (const auto found = held.find(id); found != held.end())
+                it->second.insert_or_assign(day, found->second);
+        });
     return it->second;
 }
 
@@ -233,7 +255,7 @@ void Merge::told(std::size_t sets, std::size_t ofSets) {
 
 void Merge::newSession(const Staging& staging, std::size_t at,
                        std::span<const std::size_t> itsSets) {
-    constexpr std::size_t together = 2048; // sets
+    constexpr std::size_t together = 4096; // sets
     const StagedSession& staged = staging.sessions[at];
     log::NewSession made;
     made.head.athlete = m_athleteIds[static_cast<std::size_t>(staged.athlete)];

@@ -39,7 +39,8 @@ struct ImportSettings {
 
 struct ImportReport {
     int rows = 0;
-    long rowsLeftOut = 0; ///< of totals (TextLayout::leftOut)
+    long rowsLeftOut = 0;     ///< of totals (TextLayout::leftOut)
+    long rowsWithoutLoad = 0; ///< of loads as columns, with nothing under any: passed over
     std::size_t filesRead = 0;
     std::vector<std::string> withoutRows; ///< files that hold nothing below their header
     std::vector<std::string> derived;     ///< not read: worked out from the others (points.csv)
@@ -65,7 +66,9 @@ struct ImportReport {
 
 /// All files in one transaction, whichever order they stand in. What a file is, is told by its
 /// header (core/exchange/tidycolumns.h): reps, sessions, athletes, devices, lifts, blocks, check
-/// loads, tests or attempts of the battery, sets of equipment, stations, rosters; what an export
+/// loads, tests or attempts of the battery, sets of equipment, stations, rosters, identities (what
+/// lives in the log under one of those names is that, whatever it is called; what comes has the
+/// name and the trail it has there); what an export
 /// worked out from those (points, estimates, the dictionary) is left, and alone refused. Throws
 /// BadInput
 /// (file, line, column, found, expected), Faults where several things are wrong, Undecided where a
