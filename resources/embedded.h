@@ -15,6 +15,9 @@ struct File {
 /// The log's layouts as numbered SQL, first to newest.
 std::span<const File> migrations();
 
+/// The shared store's layouts as numbered SQL, first to newest.
+std::span<const File> storeLayouts();
+
 /// published.csv, the defaults from the literature.
 std::span<const File> published();
 

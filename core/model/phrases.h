@@ -9,6 +9,7 @@
 #include "core/model/phrases/model.h"
 #include "core/model/phrases/names.h"
 #include "core/model/phrases/questions.h"
+#include "core/model/phrases/store.h"
 #include "core/model/phrases/traces.h"
 
 #include <array>
@@ -17,7 +18,7 @@
 
 namespace slopebook::phrases {
 
-inline constexpr std::array<std::span<const std::string_view>, 8> lists{
-    answers, exchange, log, model, questions, testNames, periodNames, traces};
+inline constexpr std::array<std::span<const std::string_view>, 9> lists{
+    answers, exchange, log, model, questions, store, testNames, periodNames, traces};
 
 } // namespace slopebook::phrases
