@@ -4,6 +4,8 @@
 #include "core/model/phrases/store.h"
 #include "core/store/libpq.h"
 
+#include <algorithm>
+#include <charconv>
 #include <clocale>
 #include <poll.h>
 
@@ -11,6 +13,16 @@ namespace slopebook::store {
 
 namespace {
 constexpr int asksEveryMs = 50;
+constexpr int waitsForAnswer = 20; // s, where the address says nothing else
+
+/// connect_timeout, which libpq leaves to who waits himself.
+int secondsToWait(const Address& address) {
+    int seconds = 0;
+    for (const auto& [name, value] : address.options())
+        if (name == "connect_timeout")
+            std::from_chars(value.data(), value.data() + value.size(), seconds);
+    return seconds > 0 ? seconds : waitsForAnswer;
+}
 
 /// libpq's own words in English while one lives: they are told apart by them, where there is
 /// nothing else.
@@ -82,8 +94,13 @@ void Connection::begin(const Address& address, const Progress& stop) {
     }
     pq.PQsetErrorVerbosity(connection, PQERRORS_VERBOSE); // with the state of a refusal
     pq.PQsetNoticeReceiver(connection, overhear, nullptr);
+    const int seconds = secondsToWait(address);
+    const auto end = std::chrono::steady_clock::now() + std::chrono::seconds(seconds);
     for (PostgresPollingStatusType state = PGRES_POLLING_WRITING; state != PGRES_POLLING_OK;) {
-        wait(state == PGRES_POLLING_READING ? POLLIN : POLLOUT, stop);
+        if (!wait(state == PGRES_POLLING_READING ? POLLIN : POLLOUT, stop, end)) {
+            attempt.waited = seconds;
+            throw failed();
+        }
         state = pq.PQconnectPoll(connection);
         if (state == PGRES_POLLING_FAILED)
             throw failed();
@@ -98,15 +115,17 @@ void Connection::requireOpen() const {
         throw lostFailure(m_asked, "it was closed");
 }
 
-void Connection::wait(short events, const Progress& stop) {
+bool Connection::wait(short events, const Progress& stop, std::optional<Until> end) {
     for (;;) {
+        if (end && std::chrono::steady_clock::now() > *end)
+            return false;
         if (stop && !stop(0, 0)) {
             cancel();
             throw Cancelled{};
         }
         pollfd one{.fd = libpq().PQsocket(m_connection.get()), .events = events, .revents = 0};
         if (one.fd < 0 || ::poll(&one, 1, asksEveryMs) != 0)
-            return;
+            return true;
     }
 }
 

@@ -10,6 +10,7 @@
 #include <chrono>
 #include <functional>
 #include <memory>
+#include <optional>
 #include <span>
 #include <string>
 
@@ -51,7 +52,9 @@ public:
 private:
     explicit Connection(const Address& address) : m_asked(address.asked()) {}
     void begin(const Address& address, const Progress& stop);
-    void wait(short events, const Progress& stop);
+    using Until = std::chrono::steady_clock::time_point;
+    /// false: that time was over first
+    bool wait(short events, const Progress& stop, std::optional<Until> end = {});
     void flush(const Progress& stop);
     pg_result* next(const Progress& stop);
     Rows last(const Progress& stop);

@@ -3,6 +3,8 @@
 
 #include "core/model/phrases/store.h"
 
+#include <array>
+
 namespace slopebook::store {
 
 namespace {

@@ -3,8 +3,6 @@
 
 #include "core/model/phrases/store.h"
 
-#include <array>
-
 namespace slopebook::store {
 
 namespace {
@@ -134,6 +132,11 @@ StoreError connectFailure(const Asked& asked, const Attempt& attempt) {
                         "Who runs the store knows the right name and the certificate to hold it "
                         "against (~/.postgresql/root.crt).",
                         asked.place, firstLine(words))};
+    if (attempt.waited > 0)
+        return {Kind::Unreachable,
+                say("The store at %1 did not answer within %2 s. Is it running, and is there "
+                    "a network?",
+                    asked.place, attempt.waited)};
     if (attempt.reached)
         return lostFailure(asked, words);
     return {Kind::Unreachable, say("Nothing answers as a store at %1. Is it running, and is there "

@@ -59,6 +59,7 @@ struct Attempt {
     std::string words{}; ///< libpq's, in English
     bool needsPassword = false;
     bool reached = false;  ///< somebody took the connection
+    int waited = 0;        ///< seconds, and nobody answered
     bool noServer = false; ///< not even tried: a service or an option that is none
 };
 StoreError connectFailure(const Asked& asked, const Attempt& attempt);

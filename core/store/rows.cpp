@@ -5,6 +5,7 @@
 #include "core/store/failure.h"
 #include "core/store/libpq.h"
 
+#include <algorithm>
 #include <charconv>
 
 namespace slopebook::store {

@@ -29,6 +29,10 @@ std::string squadName(const std::string& typed) {
     if (typed.find_first_not_of(" \t") == std::string::npos || typed.size() > 200)
         throw BadInput(say("the name of a squad: '%1'", typed),
                        say("a name of at most 200 letters"));
+    if (typed == "Everybody")
+        throw BadInput(say("the name of a squad: '%1'", typed),
+                       say("another one: lifts, tests and devices, which are everybody's, stand "
+                           "under that"));
     return typed;
 }
 

@@ -35,7 +35,9 @@ CREATE TABLE slopebook.store (
     id uuid NOT NULL DEFAULT gen_random_uuid(),
     layout int NOT NULL,
     n bigint NOT NULL DEFAULT 0,
-    writer xid8 -- the transaction that made n what it is
+    -- the transaction that made n what it is: its number, which another server may give out again, and its begin
+    writer xid8,
+    began timestamptz
 );
 INSERT INTO slopebook.store (layout) VALUES (1);
 
@@ -155,19 +157,19 @@ BEGIN
 END $$;
 
 -- The first writing of a transaction makes a new n.
-CREATE FUNCTION slopebook.count_up() RETURNS trigger LANGUAGE plpgsql SECURITY DEFINER
+CREATE FUNCTION slopebook.count_up() RETURNS bigint LANGUAGE plpgsql SECURITY DEFINER
     SET search_path = pg_catalog, pg_temp AS $$
 DECLARE now bigint;
 BEGIN
+    IF pg_trigger_depth() = 0 THEN
+        RAISE EXCEPTION USING ERRCODE = '42501', MESSAGE = 'only a writing counts';
+    END IF;
     IF current_setting('transaction_isolation') <> 'read committed' THEN
         RAISE EXCEPTION USING ERRCODE = 'SB003', MESSAGE = 'the store is written under READ COMMITTED alone';
     END IF;
-    PERFORM FROM slopebook.store AS s WHERE s.writer = pg_current_xact_id();
-    IF NOT FOUND THEN
-        UPDATE slopebook.store AS s SET n = s.n + 1, writer = pg_current_xact_id() RETURNING s.n INTO now;
-        INSERT INTO slopebook.ticks (n) VALUES (now);
-    END IF;
-    RETURN NULL;
+    UPDATE slopebook.store AS s SET n = s.n + 1, writer = pg_current_xact_id(), began = transaction_timestamp() RETURNING s.n INTO now;
+    INSERT INTO slopebook.ticks (n) VALUES (now);
+    RETURN now;
 END $$;
 
 -- What is ours to say of a row, whoever writes it.
@@ -178,13 +180,14 @@ DECLARE
     ordinal numeric;
     load numeric;
     sound boolean;
+    counted boolean;
 BEGIN
     IF TG_OP = 'UPDATE' THEN
         IF NEW.id <> OLD.id OR NEW.kind <> OLD.kind THEN
             RAISE EXCEPTION USING ERRCODE = 'SB005', MESSAGE = 'an atom stays what it is', DETAIL = OLD.id::text;
         END IF;
         -- what is written over must be known to who writes
-        IF NOT OLD.trail[cardinality(OLD.trail)] = ANY (NEW.trail) THEN
+        IF (OLD.trail[cardinality(OLD.trail)] = ANY (NEW.trail)) IS NOT TRUE THEN
             RAISE EXCEPTION USING ERRCODE = 'SB005', MESSAGE = 'stale', DETAIL = OLD.id::text;
         END IF;
         IF OLD.trail[cardinality(OLD.trail)] = NEW.trail[cardinality(NEW.trail)]
@@ -192,7 +195,11 @@ BEGIN
             RAISE EXCEPTION USING ERRCODE = 'SB005', MESSAGE = 'changed without a revision', DETAIL = OLD.id::text;
         END IF;
     END IF;
-    SELECT s.n INTO NEW.version FROM slopebook.store AS s;
+    SELECT s.n, s.writer = pg_current_xact_id() AND s.began = transaction_timestamp() INTO NEW.version, counted
+    FROM slopebook.store AS s;
+    IF counted IS NOT TRUE THEN
+        NEW.version := slopebook.count_up();
+    END IF;
     NEW.author := session_user;
     IF NEW.kind = 'set' AND NEW.content IS NOT NULL THEN -- most of all that comes: looked at step by step, soonest done
         ordinal := (NEW.content -> 'ordinal')::numeric;
@@ -294,8 +301,6 @@ CREATE TRIGGER look_at_erased AFTER DELETE ON slopebook.atoms REFERENCING OLD TA
 CREATE TRIGGER look_at_squad BEFORE DELETE ON slopebook.squads
     FOR EACH ROW EXECUTE FUNCTION slopebook.look_at_squad();
 
-CREATE TRIGGER count_up BEFORE INSERT OR UPDATE ON slopebook.atoms
-    FOR EACH STATEMENT EXECUTE FUNCTION slopebook.count_up();
 CREATE TRIGGER stamp BEFORE INSERT OR UPDATE ON slopebook.atoms
     FOR EACH ROW EXECUTE FUNCTION slopebook.stamp();
 CREATE TRIGGER look_at_inserted AFTER INSERT ON slopebook.atoms REFERENCING NEW TABLE AS came
@@ -342,8 +347,8 @@ BEGIN
     -- planned anew each time (EXECUTE): one set or a season's
     EXECUTE $sql$
         SELECT array_agg(c.id) FILTER (WHERE NOT s.trail[cardinality(s.trail)] = ANY (c.trail)
-                AND NOT c.trail[cardinality(c.trail)] = ANY (s.trail)),
-            count(*) FILTER (WHERE s.id IS NULL OR NOT c.trail[cardinality(c.trail)] = ANY (s.trail))
+                AND NOT coalesce(c.trail[cardinality(c.trail)] = ANY (s.trail), false)),
+            count(*) FILTER (WHERE s.id IS NULL OR NOT coalesce(c.trail[cardinality(c.trail)] = ANY (s.trail), false))
         FROM slopebook.coming($1) AS c LEFT JOIN slopebook.atoms AS s ON s.id = c.id
     $sql$ INTO stale, wrote USING push.atoms;
     IF stale IS NOT NULL THEN
@@ -356,7 +361,7 @@ BEGIN
             INSERT INTO slopebook.atoms (id, squad, kind, parent, alive, trail, hashes, content)
             SELECT c.id, c.squad, c.kind, c.parent, c.alive, c.trail, c.hashes, c.content
             FROM slopebook.coming($1) AS c LEFT JOIN slopebook.atoms AS s ON s.id = c.id
-            WHERE s.id IS NULL OR NOT c.trail[cardinality(c.trail)] = ANY (s.trail)
+            WHERE s.id IS NULL OR NOT coalesce(c.trail[cardinality(c.trail)] = ANY (s.trail), false)
             ON CONFLICT (id) DO UPDATE SET parent = excluded.parent, alive = excluded.alive, trail = excluded.trail,
                 hashes = excluded.hashes, content = excluded.content
         $sql$ USING push.atoms;
@@ -496,7 +501,7 @@ GRANT USAGE ON SCHEMA slopebook TO slopebook_coach, slopebook_analyst;
 GRANT SELECT ON ALL TABLES IN SCHEMA slopebook TO slopebook_coach, slopebook_analyst;
 GRANT EXECUTE ON FUNCTION slopebook.day(text) TO slopebook_coach, slopebook_analyst;
 GRANT EXECUTE ON FUNCTION slopebook.whole(jsonb, bigint, bigint), slopebook.sound(text, jsonb),
-    slopebook.parent_kind(text), slopebook.hold(), slopebook.coming(jsonb),
+    slopebook.parent_kind(text), slopebook.hold(), slopebook.count_up(), slopebook.coming(jsonb),
     slopebook.push(int, bigint, uuid, jsonb), slopebook.move_athlete(uuid, uuid) TO slopebook_coach;
 -- what the triggers set nobody says; an atom is never erased by a coach: it is removed, and says so
 GRANT INSERT (id, squad, kind, parent, alive, trail, hashes, content),

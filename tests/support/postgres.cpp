@@ -137,6 +137,7 @@ Postgres::Postgres(PostgresOptions options) : m_programs(programs()), m_options(
     m_folder = name;
     fs::permissions(m_folder, fs::perms(0755));
     give(m_folder);
+    std::ofstream(m_folder / "test") << ::getpid() << '\n';
     std::array<int, 2> ends{};
     if (::pipe2(ends.data(), O_CLOEXEC) != 0)
         throw std::runtime_error("no pipe");
@@ -191,6 +192,10 @@ void Postgres::makeCertificate() const {
     if (made.exit != 0)
         throw std::runtime_error("openssl: " + made.out);
     give(m_folder / "server.key");
+    // in the file, so that a test can turn it off
+    std::ofstream(m_folder / "data/postgresql.conf", std::ios::app)
+        << "ssl = on\nssl_cert_file = '" << in("root.crt") << "'\nssl_key_file = '"
+        << in("server.key") << "'\n";
 }
 
 void Postgres::writePasswords() const {
@@ -228,11 +233,6 @@ void Postgres::start() {
                                       "logging_collector=off",
                                       "lc_messages=C",
                                       text("fsync", m_options.durable ? "on" : "off")};
-    if (m_options.tls) {
-        settings.emplace_back("ssl=on");
-        settings.push_back(text("ssl_cert_file", (m_folder / "root.crt").string()));
-        settings.push_back(text("ssl_key_file", (m_folder / "server.key").string()));
-    }
     for (const std::string& setting : settings) {
         words.emplace_back("-c");
         words.push_back(setting);

@@ -61,11 +61,15 @@ inline constexpr std::string_view store[]{
         "The certificate of the store at %1 does not fit: %2. Nothing was sent. Who runs the store "
         "knows the right name and the certificate to hold it against (~/.postgresql/root.crt)."),
     translate("Phrases",
+              "The store at %1 did not answer within %2 s. Is it running, and is there a network?"),
+    translate("Phrases",
               "Nothing answers as a store at %1. Is it running, and is there a network?"),
     translate("Phrases", "A shared store needs PostgreSQL's library for clients (libpq.so.5), "
                          "which is not on this machine."),
     translate("Phrases", "the name of a squad: '%1'"),
     translate("Phrases", "a name of at most 200 letters"),
+    translate("Phrases",
+              "another one: lifts, tests and devices, which are everybody's, stand under that"),
     translate("Phrases", "the squad '%1'"),
     translate("Phrases", "one that is there; slopebook store init --squad NAME makes one"),
     translate("Phrases", "one of: %1"),
