@@ -32,9 +32,9 @@ struct Atom {
     std::optional<Sixteen> parent{}; ///< of a session its athlete, of a set its session, ...
     /// A JSON object of the columns of the log's own tables, loads in grams ("load_g"), days as
     /// "2026-03-14", others by their UUID ("lift", "test", "device", "athlete", "repeat_of",
-    /// "tests"), a set's "velocities" and, by the rep's number, "reps_excluded". What is left out
-    /// is as it is by default. Nothing of what was removed before a log kept what such things had
-    /// said.
+    /// "tests"), a set's reps under "velocities": each a number, or an object of its columns where
+    /// more is said of it ({"velocity", "excluded"}). What is left out is as it is by default.
+    /// Nothing of what was removed before a log kept what such things had said.
     std::optional<std::string> content{};
     bool alive = true;
     std::vector<Step> trail{}; ///< its own revision last; never empty

@@ -5,7 +5,7 @@
 #include "core/model/phrases/store.h"
 #include "resources/embedded.h"
 
-#include <algorithm>
+#include <charconv>
 
 namespace slopebook::store {
 
@@ -23,6 +23,12 @@ int layoutThere(Connection& store, const Progress& stop) {
         return 0;
     return static_cast<int>(
         store.ask("SELECT layout FROM slopebook.store FOR UPDATE", {}, stop).integer(0, 0));
+}
+
+int layoutOf(const resources::File& file) {
+    int layout = 0;
+    std::from_chars(file.name.data(), file.name.data() + file.name.size(), layout);
+    return layout;
 }
 
 std::string squadName(const std::string& typed) {
@@ -98,9 +104,9 @@ Initialised initialise(const Address& address, const std::vector<std::string>& s
     done.layoutBefore = layoutThere(store, stop);
     if (done.layoutBefore > storeLayout)
         requireLayout(store.asked(), done.layoutBefore);
-    for (const resources::File& file :
-         resources::storeLayouts().subspan(static_cast<std::size_t>(done.layoutBefore)))
-        store.run(std::string(file.text).c_str(), stop);
+    for (const resources::File& file : resources::storeLayouts())
+        if (layoutOf(file) > done.layoutBefore)
+            store.run(std::string(file.text).c_str(), stop);
     manage(store, stop);
     for (const std::string& name : squads)
         if (!store

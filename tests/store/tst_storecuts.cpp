@@ -88,8 +88,7 @@ private Q_SLOTS:
         QVERIFY2(messages > 30, qPrintable(QString::number(messages)));
         int arrived = 0, told = 0;
         // the handshake is cut everywhere once; of the long one a few of its middle
-        const int step =
-            much ? std::max(1, messages / rounds("SLOPEBOOK_STORE_CUTS", 6, 1000)) : 1;
+        const int step = much ? std::max(1, messages / rounds("SLOPEBOOK_STORE_CUTS", 6, 1000)) : 1;
         for (int at = much ? 25 : 1; at <= messages; at += step) {
             const auto batch = more(fresh());
             m_proxy->cutAt(at);

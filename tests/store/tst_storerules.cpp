@@ -277,6 +277,9 @@ private Q_SLOTS:
         row("set", js("{'lift':'LIFT','ordinal':9,'load_g':1,'velocities':[10]}"));
         row("set", js("{'lift':'LIFT','ordinal':9,'load_g':1,'velocities':[1,0]}"));
         row("set", js("{'lift':'LIFT','ordinal':9,'load_g':1,'velocities':['1']}"));
+        row("set", js("{'lift':'LIFT','ordinal':9,'load_g':1,'velocities':[{'velocity':11}]}"));
+        row("set", js("{'lift':'LIFT','ordinal':9,'load_g':1,'velocities':[{'velocity':'1'}]}"));
+        row("set", js("{'lift':'LIFT','ordinal':9,'load_g':1,'velocities':[{'excluded':'x'}]}"));
         row("set", js("{'lift':'no uuid','ordinal':9,'load_g':1,'velocities':[1]}"));
         row("set", js("{'ordinal':9,'load_g':1,'velocities':[1]}"));
         row("set", js("{'lift':'LIFT','ordinal':9,'load_g':1,'velocities':[1"));
@@ -438,8 +441,7 @@ private Q_SLOTS:
         batch.push_back(setOf(m_next + 61, m_world->rowing, numbered(m_next + 60), batch[0].uuid, 1,
                               40000, "1.1"));
         Atom one = setOf(m_next + 62, m_world->rowing, numbered(m_next + 60), batch[0].uuid, 2,
-                         80000, "0.7,2.5");
-        one.content->insert(1, js("'reps_excluded':{'2':'thrown'},"));
+                         80000, js("0.7,{'velocity':2.5,'excluded':'thrown'}"));
         batch.push_back(one);
         one =
             setOf(m_next + 63, m_world->rowing, numbered(m_next + 60), batch[0].uuid, 3, 90000, "");
@@ -481,6 +483,14 @@ private Q_SLOTS:
         QCOMPARE(busy.integer(0, 2), std::int64_t(5));
         QCOMPARE(busy.integer(1, 1), std::int64_t(1));
         QCOMPARE(busy.integer(1, 2), std::int64_t(4));
+        // an empty bar of nothing: a load of 0 is as it is by default, and left out
+        Atom empty = atom("set", numbered(m_next + 65), m_world->rowing, batch[2].uuid,
+                          with("lift", batch[0].uuid, js(",'ordinal':4,'velocities':[2]")));
+        QCOMPARE(push({empty}).answer, Answer::Ok);
+        QCOMPARE(
+            ana.ask("SELECT load_kg FROM slopebook.points WHERE athlete = $1 AND set = 4", {who})
+                .real(0, 0),
+            0.0);
     }
 
     // The rule and the load of a lift that says otherwise.
