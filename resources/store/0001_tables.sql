@@ -129,7 +129,7 @@ CREATE TABLE slopebook.atoms (
     UNIQUE (squad, id),
     CONSTRAINT key_taken UNIQUE (squad, key) DEFERRABLE INITIALLY DEFERRED,
     CONSTRAINT of_squad CHECK ((kind IN ('lift', 'test', 'device')) = (squad = '00000000-0000-0000-0000-000000000000')),
-    CONSTRAINT of_parent CHECK ((slopebook.parent_kind(kind) IS NULL) = (parent IS NULL)),
+    CONSTRAINT of_parent CHECK ((slopebook.parent_kind(kind) IS NULL) = (parent IS NULL) OR content IS NULL),
     CONSTRAINT whole_trail CHECK (cardinality(trail) BETWEEN 1 AND 100000 AND cardinality(hashes) = cardinality(trail)
         AND array_position(trail, NULL) IS NULL AND array_position(hashes, NULL) IS NULL),
     CONSTRAINT said CHECK (content IS NOT NULL OR NOT alive),

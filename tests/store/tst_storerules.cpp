@@ -95,6 +95,9 @@ private Q_SLOTS:
         Atom unsaid = removed(atom("athlete", id(), squad, {}, ""));
         unsaid.content.reset();
         batch.push_back(unsaid);
+        unsaid.kind = "set"; // nor what it belonged to
+        unsaid.uuid = id();
+        batch.push_back(unsaid);
         for (const bool byCopy : {false, true}) {
             if (byCopy) { // the same again, among more than go in one statement
                 for (unsigned i = 0; i < 600; ++i)
