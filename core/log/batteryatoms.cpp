@@ -41,22 +41,36 @@ std::vector<PlacedAttempt> attemptsOf(const Battery& battery) {
     return all;
 }
 
+namespace {
+std::vector<Content> contentsOf(const UuidOf& uuids, SessionId session,
+                                const std::vector<PlacedAttempt>& attempts) {
+    std::vector<Content> all;
+    for (const PlacedAttempt& one : attempts)
+        all.push_back(
+            contentOf(uuids, session, one.test, static_cast<int>(all.size()) + 1, one.attempt));
+    return all;
+}
+
+std::vector<Content> contentsOf(const UuidOf& uuids, SessionId session,
+                                const std::vector<Gap>& gaps) {
+    std::vector<Content> all;
+    for (const Gap& gap : gaps)
+        all.push_back(contentOf(uuids, session, static_cast<int>(all.size()) + 1, gap));
+    return all;
+}
+} // namespace
+
 void keepBattery(Connection& db, SessionId session, const Battery& before, const Battery& now) {
     const UuidOf uuids = rememberedUuidsIn(db);
-    const auto attempts = attemptsOf(now);
-    std::vector<Sixteen> hashes;
-    for (const PlacedAttempt& one : attempts)
-        hashes.push_back(contentHash(uuids, session, one.test, static_cast<int>(hashes.size()) + 1,
-                                     one.attempt));
+    const auto attemptsBefore = attemptsOf(before), attempts = attemptsOf(now);
     placeAtoms(
-        db, "attempt", raw(session), hashes,
-        cameFrom(attemptsOf(before), attempts, [](const PlacedAttempt& a, const PlacedAttempt& b) {
+        db, "attempt", raw(session), contentsOf(uuids, session, attemptsBefore),
+        contentsOf(uuids, session, attempts),
+        cameFrom(attemptsBefore, attempts, [](const PlacedAttempt& a, const PlacedAttempt& b) {
             return a.test == b.test && a.attempt.side == b.attempt.side;
         }));
-    hashes.clear();
-    for (const Gap& gap : now.gaps)
-        hashes.push_back(contentHash(uuids, session, static_cast<int>(hashes.size()) + 1, gap));
-    placeAtoms(db, "gap", raw(session), hashes,
+    placeAtoms(db, "gap", raw(session), contentsOf(uuids, session, before.gaps),
+               contentsOf(uuids, session, now.gaps),
                cameFrom(before.gaps, now.gaps, [](const Gap& a, const Gap& b) {
                    return a.kind == b.kind && a.lift == b.lift && a.load == b.load &&
                           a.side == b.side;
@@ -68,7 +82,7 @@ void keepBattery(Connection& db, SessionId session, const Battery& before, const
         if (const TestAttempts* still = now.test(test.kind);
             test.conditions != Conditions{} &&
             (still == nullptr || still->conditions == Conditions{}))
-            dropAtom(db, key(test));
+            dropAtom(db, key(test), contentOf(uuids, session, test.kind, test.conditions));
     for (const TestAttempts& test : now.tests)
         if (test.conditions != Conditions{})
             keepAtom(db, key(test), contentHash(uuids, session, test.kind, test.conditions));

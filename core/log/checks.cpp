@@ -41,6 +41,7 @@ std::vector<Words> Log::check() const {
     findIn(findings, [&] { m_impl->checkOrdinals(findings); });
     findIn(findings, [&] { m_impl->checkKeys(findings); });
     findIn(findings, [&] { m_impl->checkAtoms(findings); });
+    findIn(findings, [&] { m_impl->checkStoreRows(findings); });
     if (findings.size() > mostFindings) {
         const auto more = findings.size() - mostFindings;
         findings.resize(mostFindings);
@@ -113,22 +114,24 @@ void Log::Impl::checkOrdinals(Findings& findings) {
 }
 
 void Log::Impl::checkKeys(Findings& findings) {
-    Query rows(db, "SELECT kind FROM keys JOIN (SELECT 'athlete' AS k, max(id) AS m FROM athletes "
-                   "UNION ALL SELECT 'lift', max(id) FROM lifts "
-                   "UNION ALL SELECT 'device', max(id) FROM devices "
-                   "UNION ALL SELECT 'block', max(id) FROM blocks "
-                   "UNION ALL SELECT 'equipment', max(id) FROM equipment "
-                   "UNION ALL SELECT 'test', max(id) FROM tests "
-                   "UNION ALL SELECT 'station', max(id) FROM stations "
-                   "UNION ALL SELECT 'session', max(id) FROM sessions "
-                   "UNION ALL SELECT 'set', max(id) FROM sets) ON k = kind WHERE last < m");
+    Query rows(db,
+               "SELECT kind FROM keys JOIN (SELECT 'athlete' AS k, max(id) AS m FROM athletes "
+               "UNION ALL SELECT 'lift', max(id) FROM lifts "
+               "UNION ALL SELECT 'device', max(id) FROM devices "
+               "UNION ALL SELECT 'block', max(id) FROM blocks "
+               "UNION ALL SELECT 'equipment', max(id) FROM equipment "
+               "UNION ALL SELECT 'test', max(id) FROM tests "
+               "UNION ALL SELECT 'station', max(id) FROM stations "
+               "UNION ALL SELECT 'session', max(id) FROM sessions "
+               "UNION ALL SELECT 'set', max(id) FROM sets "
+               "UNION ALL SELECT 'conflict', max(id) FROM conflicts) ON k = kind WHERE last < m");
     while (rows.next())
         findings.push_back(
             say("The last key given to a %1 is lower than one in use.", rows.text(0)));
     Query count(db, "SELECT count(*), total(kind IN ('athlete', 'lift', 'device', 'block', "
-                    "'equipment', 'test', 'station', 'session', 'set')) FROM keys");
+                    "'equipment', 'test', 'station', 'session', 'set', 'conflict')) FROM keys");
     count.next();
-    if (count.integer(0) != 9 || count.integer(1) != 9)
+    if (count.integer(0) != 10 || count.integer(1) != 10)
         findings.push_back(say("The table of keys is not whole."));
 }
 

@@ -10,6 +10,7 @@
 #include "core/log/checksum.h"
 #include "core/log/query.h"
 #include "core/model/battery.h"
+#include "core/model/equipment.h"
 #include "core/model/lift.h"
 #include "core/model/session.h"
 
@@ -46,6 +47,12 @@ inline void fromWord(const std::string& text, BodySide& side) {
 }
 inline void fromWord(const std::string& text, Outcome& outcome) {
     outcome = outcomeFromWord(text).value_or(Outcome::Lifted);
+}
+inline void fromWord(const std::string& text, MassUnit& unit) {
+    unit = massUnitFromWord(text).value_or(MassUnit::Kilogram);
+}
+inline void fromWord(const std::string& text, FixedMass::Use& use) {
+    use = fixedMassUseFromWord(text).value_or(FixedMass::Use::Alone);
 }
 inline void fromWord(const std::string& text, TestFormula& formula) {
     formula = testFormulaFromWord(text).value_or(TestFormula::Value);

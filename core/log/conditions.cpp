@@ -47,8 +47,8 @@ void Log::setConditions(SessionId session, LiftId lift, const Conditions& condit
             throw LogError(LogError::Kind::Conflict,
                            say("That lift is not in the log any more. Nothing was changed."));
         m_impl->touch(session);
+        keepConditions(m_impl->db, session, lift, conditions); // while the old ones stand
         writeConditions(m_impl->db, session, lift, conditions);
-        keepConditions(m_impl->db, session, lift, conditions);
     });
 }
 

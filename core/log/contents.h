@@ -6,6 +6,7 @@
 
 #include "core/log/checksum.h"
 #include "core/log/columns.h"
+#include "core/log/things.h"
 #include "core/log/uuid.h"
 
 #include <bit>
@@ -36,7 +37,7 @@ inline constexpr const char* kindOf<StationId> = "station";
 /// Collects them. Visits the columns of a table (core/log/columns.h).
 class Content {
 public:
-    Content(const UuidOf& uuidOf, const char* kind) : m_uuidOf(uuidOf) { put(kind); }
+    Content(const UuidOf& uuidOf, const char* kind) : m_uuidOf(&uuidOf) { put(kind); }
 
     template <class Field>
     void operator()(const char* name, const Field& field) {
@@ -62,11 +63,23 @@ public:
     }
     /// The UUID of what it belongs to or speaks of.
     template <class Id>
-    Content& of(Id id) {
+    void of(Id id) {
         add(kindOf<Id>, id);
-        return *this;
+    }
+    /// What stands there whatever it holds.
+    template <class Field>
+    void always(const char* name, const Field& field) {
+        put(name);
+        number(1);
+        put(field);
+    }
+    template <class Parts, class Columns>
+    void each(const char* /*first*/, const Parts& parts, const Columns& columns) {
+        for (const auto& part : parts)
+            columns(part, *this);
     }
     Sixteen hash() const { return hashOf(m_bytes); }
+    const std::string& bytes() const { return m_bytes; }
 
 private:
     void put(std::string_view text) {
@@ -93,12 +106,12 @@ private:
     void put(Mass value) { number(value.grams); }
     void put(ExactMass value) { number(value.units); }
     void put(Effort value) { number(value.halves); }
+    void put(const Sixteen& value) { m_bytes.append(viewOf(value)); }
     template <class Enum>
     requires std::is_enum_v<Enum>
     void put(Enum value) {
         if constexpr (kindOf<Enum>[0] != '\0') {
-            const Sixteen uuid = m_uuidOf(kindOf<Enum>, raw(value));
-            m_bytes.append(reinterpret_cast<const char*>(uuid.data()), uuid.size());
+            put((*m_uuidOf)(kindOf<Enum>, raw(value)));
         } else {
             put(std::string_view(word(value)));
         }
@@ -110,28 +123,34 @@ private:
             put(*value);
     }
 
-    const UuidOf& m_uuidOf;
+    const UuidOf* m_uuidOf; ///< asked while the columns are visited, and not later
     std::string m_bytes;
     bool m_whole = false;
 };
 
-// The content hash of each.
-Sixteen contentHash(const UuidOf& uuids, const Athlete& athlete);
-Sixteen contentHash(const UuidOf& uuids, const Lift& lift);
-Sixteen contentHash(const UuidOf& uuids, const Device& device);
-Sixteen contentHash(const UuidOf& uuids, const Block& block);
-Sixteen contentHash(const UuidOf& uuids, const TestKind& kind);
-Sixteen contentHash(const UuidOf& uuids, const Equipment& equipment);
-Sixteen contentHash(const UuidOf& uuids, const Station& station);
-Sixteen contentHash(const UuidOf& uuids, const SessionHead& head);
-Sixteen contentHash(const UuidOf& uuids, SessionId session, LiftId lift, const Conditions& held);
-Sixteen contentHash(const UuidOf& uuids, SessionId session, TestKindId test,
-                    const Conditions& held);
-Sixteen contentHash(const UuidOf& uuids, const PlacedSet& placed);
-Sixteen contentHash(const UuidOf& uuids, SessionId session, TestKindId test, int ordinal,
-                    const Attempt& attempt);
-Sixteen contentHash(const UuidOf& uuids, SessionId session, int ordinal, const Gap& gap);
-Sixteen contentHash(const UuidOf& uuids, AthleteId athlete, LiftId lift, Mass checkLoad);
-Sixteen contentHash(const UuidOf& uuids, const Roster& roster, int ordinal);
+// What each says. uuids is asked here and not later.
+Content contentOf(const UuidOf& uuids, const Athlete& athlete);
+Content contentOf(const UuidOf& uuids, const Lift& lift);
+Content contentOf(const UuidOf& uuids, const Device& device);
+Content contentOf(const UuidOf& uuids, const Block& block);
+Content contentOf(const UuidOf& uuids, const TestKind& kind);
+Content contentOf(const UuidOf& uuids, const Equipment& equipment);
+Content contentOf(const UuidOf& uuids, const Station& station);
+Content contentOf(const UuidOf& uuids, const SessionHead& head);
+Content contentOf(const UuidOf& uuids, SessionId session, LiftId lift, const Conditions& held);
+Content contentOf(const UuidOf& uuids, SessionId session, TestKindId test, const Conditions& held);
+Content contentOf(const UuidOf& uuids, const PlacedSet& placed);
+Content contentOf(const UuidOf& uuids, SessionId session, TestKindId test, int ordinal,
+                  const Attempt& attempt);
+Content contentOf(const UuidOf& uuids, SessionId session, int ordinal, const Gap& gap);
+Content contentOf(const UuidOf& uuids, AthleteId athlete, LiftId lift, Mass checkLoad);
+Content contentOf(const UuidOf& uuids, const Roster& roster, int ordinal);
+Content contentOf(const UuidOf& uuids, const Thing& thing);
+
+/// The hash of what a thing says.
+template <class... Said>
+Sixteen contentHash(const UuidOf& uuids, const Said&... said) {
+    return contentOf(uuids, said...).hash();
+}
 
 } // namespace slopebook::log

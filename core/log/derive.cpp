@@ -2,6 +2,7 @@
 #include "core/log/derive.h"
 
 #include "core/log/batteryatoms.h"
+#include "core/log/conflicts.h"
 #include "core/log/impl.h"
 #include "core/log/named.h"
 #include "core/log/sessionrows.h"
@@ -13,7 +14,7 @@
 namespace slopebook::log {
 
 namespace {
-using Visit = std::function<void(const AtomKey&, const Sixteen&, const std::function<Sixteen()>&)>;
+using Visit = std::function<void(const AtomKey&, const Content&, const std::function<Sixteen()>&)>;
 
 /// Parts of a name, none of which runs into the next.
 class DerivedName {
@@ -54,7 +55,7 @@ void visitNamed(Connection& db, const UuidOf& uuids, const Visit& visit) {
     for (Query rows(db, sqlOf<Id>().inOrder.c_str()); rows.next();) {
         Stored<Id, typename Table<Id>::Value> one;
         named::readRow(db, rows, one);
-        visit({.kind = Table<Id>::one, .one = raw(one.id)}, contentHash(uuids, one.value), [&] {
+        visit({.kind = Table<Id>::one, .one = raw(one.id)}, contentOf(uuids, one.value), [&] {
             DerivedName name(Table<Id>::one);
             name.add(raw(one.id)).add(one.value.name);
             if constexpr (std::is_same_v<Id, BlockId>)
@@ -64,16 +65,18 @@ void visitNamed(Connection& db, const UuidOf& uuids, const Visit& visit) {
     }
 }
 
+} // namespace
+
 void visitSession(Connection& db, const UuidOf& uuids, SessionId id, const Visit& visit) {
     const Sixteen session = uuids("session", raw(id));
     for (const auto& [lift, held] : readConditions(db, id))
         visit({.kind = "lift conditions", .one = raw(id), .two = raw(lift)},
-              contentHash(uuids, id, lift, held), [&, of = lift] {
+              contentOf(uuids, id, lift, held), [&, of = lift] {
                   return DerivedName("lift conditions").add(uuids("lift", raw(of))).within(session);
               });
     for (const StoredSet& stored : readSets(db, id)) {
         const PlacedSet& placed = stored.placed;
-        visit({.kind = "set", .one = raw(placed.id)}, contentHash(uuids, placed), [&] {
+        visit({.kind = "set", .one = raw(placed.id)}, contentOf(uuids, placed), [&] {
             return DerivedName("set")
                 .add(raw(placed.id))
                 .add(uuids("lift", raw(placed.lift)))
@@ -85,7 +88,7 @@ void visitSession(Connection& db, const UuidOf& uuids, SessionId id, const Visit
     for (const TestAttempts& test : battery.tests)
         if (test.conditions != Conditions{})
             visit({.kind = "test conditions", .one = raw(id), .two = raw(test.kind)},
-                  contentHash(uuids, id, test.kind, test.conditions), [&] {
+                  contentOf(uuids, id, test.kind, test.conditions), [&] {
                       return DerivedName("test conditions")
                           .add(uuids("test", raw(test.kind)))
                           .within(session);
@@ -94,7 +97,7 @@ void visitSession(Connection& db, const UuidOf& uuids, SessionId id, const Visit
     for (const PlacedAttempt& one : attemptsOf(battery)) {
         ++number;
         visit({.kind = "attempt", .one = raw(id), .two = number},
-              contentHash(uuids, id, one.test, number, one.attempt), [&] {
+              contentOf(uuids, id, one.test, number, one.attempt), [&] {
                   return DerivedName("attempt")
                       .add(number)
                       .add(uuids("test", raw(one.test)))
@@ -104,11 +107,12 @@ void visitSession(Connection& db, const UuidOf& uuids, SessionId id, const Visit
     number = 0;
     for (const Gap& gap : battery.gaps) {
         ++number;
-        visit({.kind = "gap", .one = raw(id), .two = number}, contentHash(uuids, id, number, gap),
+        visit({.kind = "gap", .one = raw(id), .two = number}, contentOf(uuids, id, number, gap),
               [&] { return DerivedName("gap").add(number).within(session); });
     }
 }
 
+namespace {
 void visitCheckLoads(Connection& db, const UuidOf& uuids, const Visit& visit) {
     for (Query rows(db, "SELECT athlete, lift, load_g FROM check_loads "
                         "ORDER BY athlete, lift, load_g");
@@ -117,7 +121,7 @@ void visitCheckLoads(Connection& db, const UuidOf& uuids, const Visit& visit) {
         const auto lift = rows.id<LiftId>(1);
         const Mass load = rows.mass(2);
         visit({.kind = "check load", .one = raw(athlete), .two = raw(lift), .three = load.grams},
-              contentHash(uuids, athlete, lift, load), [&] {
+              contentOf(uuids, athlete, lift, load), [&] {
                   return DerivedName("check load")
                       .add(uuids("lift", raw(lift)))
                       .add(load.grams)
@@ -140,7 +144,7 @@ void visitRosters(Connection& db, const UuidOf& uuids, const Visit& visit) {
                .one = raw(station),
                .two = dayNumber(day),
                .three = raw(roster.athletes.back())},
-              contentHash(uuids, roster, static_cast<int>(roster.athletes.size())), [&] {
+              contentOf(uuids, roster, static_cast<int>(roster.athletes.size())), [&] {
                   return DerivedName("roster")
                       .add(isoDate(day))
                       .add(uuids("athlete", raw(roster.athletes.back())))
@@ -163,7 +167,7 @@ void visitThings(Connection& db, const UuidOf& uuids, const Visit& visit) {
     for (Query rows(db, all.data()); rows.next();) {
         const Stored<SessionId, SessionHead> head = readHead(rows);
         sessions.push_back(head.id);
-        visit({.kind = "session", .one = raw(head.id)}, contentHash(uuids, head.value), [&] {
+        visit({.kind = "session", .one = raw(head.id)}, contentOf(uuids, head.value), [&] {
             return DerivedName("session")
                 .add(raw(head.id))
                 .add(isoDate(head.value.date))
@@ -175,6 +179,10 @@ void visitThings(Connection& db, const UuidOf& uuids, const Visit& visit) {
         visitSession(db, uuids, session, visit);
     visitCheckLoads(db, uuids, visit);
     visitRosters(db, uuids, visit);
+    visitConflicts(db, [&](ConflictId id, const ConflictThing& conflict) {
+        visit({.kind = "conflict", .one = raw(id)}, contentOf(uuids, Thing(conflict)),
+              [&] { return conflictUuid(conflict.about, conflict.revision); });
+    });
 }
 
 void deriveAtoms(Connection& db) {
@@ -198,10 +206,10 @@ void deriveAtoms(Connection& db) {
     };
     const bool someThere = Query(db, "SELECT 1 FROM atoms LIMIT 1").next();
     Tally came;
-    visitThings(db, uuids, [&](const AtomKey& key, const Sixteen& hash, const auto& derived) {
+    visitThings(db, uuids, [&](const AtomKey& key, const Content& said, const auto& derived) {
         if (someThere && atomOf(db, key))
             return;
-        const Atom atom{.key = key, .uuid = derived(), .hash = hash};
+        const Atom atom{.key = key, .uuid = derived(), .hash = said.hash()};
         if (key.two == 0 && key.kind != "set")
             known.of(key.kind)[key.one] = atom.uuid;
         insertAtom(db, atom);

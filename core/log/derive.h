@@ -9,12 +9,16 @@
 
 namespace slopebook::log {
 
-/// Everything that stands in the log, with its place, the hash of its content, and the name that
+/// Everything that stands in the log, with its place, what it says, and the name that
 /// would be derived for it. What others speak of comes before them. uuids must know each once it
 /// has been visited.
 void visitThings(Connection& db, const UuidOf& uuids,
-                 const std::function<void(const AtomKey&, const Sixteen& hash,
+                 const std::function<void(const AtomKey&, const Content& said,
                                           const std::function<Sixteen()>& derived)>& visit);
+/// The same of what one session holds.
+void visitSession(Connection& db, const UuidOf& uuids, SessionId session,
+                  const std::function<void(const AtomKey&, const Content& said,
+                                           const std::function<Sixteen()>& derived)>& visit);
 
 /// Gives each thing without one a derived UUID. The caller holds the transaction.
 void deriveAtoms(Connection& db);

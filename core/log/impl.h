@@ -160,7 +160,8 @@ struct Log::Impl {
     void checkLists(Findings& findings);
     void checkRosters(Findings& findings);
     void checkAtoms(Findings& findings);
-    void checkAtomTally(Findings& findings, const char* kind, const char* table);
+    void checkStoreRows(Findings& findings);
+    void checkTally(Findings& findings, const char* kind, const char* table, const Tally& there);
     void checkSessions(Findings& findings);
     void checkBatteries(Findings& findings);
     void checkKeys(Findings& findings);

@@ -203,10 +203,10 @@ template <class Id>
 void erase(Log::Impl& impl, Id id) {
     Tally change;
     change.take(requireThere(impl, id));
+    dropAtom(impl.db, {.kind = Table<Id>::one, .one = raw(id)});
     if constexpr (Table<Id>::hasParts)
         eraseParts(impl.db, id);
     Query(impl.db, sqlOf<Id>().erase.c_str(), id).run();
-    dropAtom(impl.db, {.kind = Table<Id>::one, .one = raw(id)});
     impl.tally(Table<Id>::one, 0, change);
 }
 

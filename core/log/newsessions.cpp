@@ -6,6 +6,7 @@
 #include "core/log/comingrows.h"
 #include "core/log/impl.h"
 #include "core/log/sessionrows.h"
+#include "core/log/storerows.h"
 #include "core/log/tables.h"
 #include "core/log/validity.h"
 
@@ -236,6 +237,12 @@ private:
             m_impl.changes.emplace_back(athlete);
         }
         m_impl.tally("atom", 0, m_atomTally);
+        if (meetsStore(m_impl.db)) {
+            std::vector<Unsent> unsent;
+            for (const Atom& atom : m_atoms)
+                unsent.push_back({.uuid = atom.uuid});
+            noteUnsent(m_impl.db, unsent);
+        }
     }
 
     void insert(const std::string& sql, const ComingRows& rows) {

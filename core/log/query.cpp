@@ -49,6 +49,14 @@ void Query::bind(int index, const Sixteen& value) {
     }
 }
 
+void Query::bind(int index, const Blob& value) {
+    try {
+        m_statement->bind(index, value.bytes.data(), static_cast<int>(value.bytes.size()));
+    } catch (...) {
+        m_connection.fail();
+    }
+}
+
 void Query::bindNull(int index) {
     try {
         m_statement->bind(index);

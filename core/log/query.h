@@ -13,6 +13,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <optional>
+#include <string_view>
 #include <type_traits>
 
 namespace slopebook::log {
@@ -25,6 +26,11 @@ constexpr auto joined(const char (&... parts)[sizes]) {
     ((at = std::copy_n(parts, sizes - 1, at)), ...);
     return text;
 }
+
+/// Bytes to be bound as such.
+struct Blob {
+    std::string_view bytes{};
+};
 
 class Query {
 public:
@@ -45,6 +51,7 @@ public:
     void bind(int index, double value);
     void bind(int index, const std::string& value);
     void bind(int index, const Sixteen& value);
+    void bind(int index, const Blob& value);
     void bind(int index, Date value) { bind(index, isoDate(value)); }
     void bind(int index, bool value) { bind(index, std::int64_t{value}); }
     void bind(int index, int value) { bind(index, std::int64_t{value}); }
@@ -72,7 +79,7 @@ public:
     bool null(int column) const;
     std::int64_t integer(int column) const;
     double real(int column) const;
-    std::string text(int column) const;
+    std::string text(int column) const; ///< or the bytes that stand there
     /// Throws LogError (Damaged) when no 16 bytes stand there.
     Sixteen sixteen(int column) const;
     /// Throws LogError (Damaged) when no date stands there.

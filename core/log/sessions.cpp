@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Sessions as heads and whole, and their checksums.
 #include "core/log/atoms.h"
+#include "core/log/derive.h"
 #include "core/log/impl.h"
 #include "core/log/sessionrows.h"
 #include "core/log/validity.h"
@@ -48,13 +49,11 @@ void keep(Connection& db, SessionId id, const SessionHead& session) {
 
 /// Of a session that is about to go, with all that it holds.
 void dropAtoms(Connection& db, SessionId id) {
-    std::vector<std::int64_t> sets;
-    for (Query rows(db, "SELECT id FROM sets WHERE session = ?", id); rows.next();)
-        sets.push_back(rows.integer(0));
-    for (const std::int64_t set : sets)
-        dropAtom(db, {.kind = "set", .one = set});
-    for (const char* kind : {"lift conditions", "test conditions", "attempt", "gap", "session"})
-        dropAtomsOf(db, kind, raw(id));
+    visitSession(db, rememberedUuidsIn(db), id,
+                 [&](const AtomKey& key, const Content& said, const auto& /*derived*/) {
+                     dropAtom(db, key, said);
+                 });
+    dropAtom(db, {.kind = "session", .one = raw(id)});
 }
 
 void bindHead(Query& query, const SessionHead& session, SessionId id) {

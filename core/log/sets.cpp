@@ -114,9 +114,9 @@ void Log::remove(SetId id) {
     m_impl->write([&] {
         const PlacedSet placed = place(*m_impl, id);
         m_impl->touch(placed.session);
+        dropAtom(m_impl->db, {.kind = "set", .one = raw(id)});
         Query(m_impl->db, "DELETE FROM reps WHERE set_id = ?", id).run();
         Query(m_impl->db, "DELETE FROM sets WHERE id = ?", id).run();
-        dropAtom(m_impl->db, {.kind = "set", .one = raw(id)});
     });
 }
 

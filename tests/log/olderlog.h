@@ -40,7 +40,7 @@ inline void sealAsOlder(const std::filesystem::path& file, int version) {
 
 /// What a log of this program's layout holds, in a new file of an older one; what that has no room
 /// for is left out. version: 1 to 4, in which a session has one device and place, and its tests one
-/// context; or 5, in which blocks have no story.
+/// context; or 5, in which blocks have no story; or 6, in which nothing has a trail.
 inline void writeAsOlder(const std::filesystem::path& log, const std::filesystem::path& file,
                          int version) {
     std::string sql;
@@ -78,6 +78,10 @@ inline void writeAsOlder(const std::filesystem::path& log, const std::filesystem
     }
     if (version == 4)
         sql += "DELETE FROM tallies WHERE kind IN ('station', 'roster', 'atom', 'removed atom'); ";
+    if (version >= 4 && version <= 6)
+        sql += "DELETE FROM tallies WHERE kind IN ('store', 'squad', 'mark', 'sent', 'unsent'); ";
+    if (version <= 6)
+        sql += "DELETE FROM keys WHERE kind = 'conflict'; ";
     if (version <= 4)
         sql += "DELETE FROM keys WHERE kind = 'station'; ";
     runSql(file, sql + "COMMIT; PRAGMA application_id = " + std::to_string(log::applicationId) +

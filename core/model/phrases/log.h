@@ -10,6 +10,21 @@
 namespace slopebook::phrases {
 
 inline constexpr std::string_view log[]{
+    translate("Phrases", "a trail of %1 bytes"),
+    translate("Phrases", "a trail whose first step is none"),
+    translate("Phrases", "%1 is not as its hash says"),
+    translate("Phrases", "That choice is not in the log any more. Nothing was changed."),
+    translate("Phrases", "The trail of %1 does not end with what it says."),
+    translate("Phrases", "The hash of %1, which was removed, is not that of what it said."),
+    translate("Phrases", "The trail of %1, which was removed, does not end with what it says."),
+    translate("Phrases", "Names among other logs: %1 belong to more than one thing."),
+    translate("Phrases", "the steps of a thing, of 32 bytes each"),
+    translate("Phrases", "a trail that does not end with what the thing says"),
+    translate("Phrases", "the trail of that very thing"),
+    translate("Phrases", "what a thing says, cut off or not as Slopebook writes it"),
+    translate("Phrases", "what a log of this version writes"),
+    translate("Phrases", "a %1 that speaks of a %2 which is not here"),
+    translate("Phrases", "what it speaks of beside it"),
     translate("Phrases", "it does not pass SQLite's check"),
     translate("Phrases",
               "This log is damaged (%1 found, the first: %2). It is open for reading only, "

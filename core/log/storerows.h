@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a log that meets a store knows of it: which one, the squads that are here, moments of it
+// that were seen, what it has of this log and what not yet. Everything that is written goes by
+// these, so that what is missing of it is noticed (core/log/tally.h). The caller holds the
+// transaction.
+#pragma once
+
+#include "core/log/connection.h"
+#include "core/log/log.h"
+#include "core/log/uuid.h"
+
+#include <cstdint>
+#include <functional>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace slopebook::log {
+
+struct JoinedStore {
+    Sixteen id{};
+    std::string connection{}; ///< as libpq takes it, without a password
+    Sixteen squad{};          ///< to which what is new here goes
+    std::string met{};        ///< when the last meeting ended, in UTC; empty: there was none
+    friend bool operator==(const JoinedStore&, const JoinedStore&) = default;
+};
+struct JoinedSquad {
+    Sixteen id{};
+    std::string name{};
+    bool mayWrite = false;
+    std::int64_t taken = 0; ///< the version up to which it was taken
+    friend bool operator==(const JoinedSquad&, const JoinedSquad&) = default;
+};
+struct Mark {
+    std::int64_t n = 0;
+    Sixteen tag{};
+    friend bool operator==(const Mark&, const Mark&) = default;
+};
+/// A thing as the store has it.
+struct Sent {
+    Sixteen uuid{}, squad{};
+    std::int64_t version = 0;
+    Sixteen revision{};
+    friend bool operator==(const Sent&, const Sent&) = default;
+};
+/// A thing that the store has not, or not as it is here.
+struct Unsent {
+    Sixteen uuid{};
+    std::optional<Sixteen> squad{}; ///< to which it goes, where that was said
+    friend bool operator==(const Unsent&, const Unsent&) = default;
+};
+
+/// The connection behind a log, for what is done within Log::together().
+Connection& connectionOf(const Log& log);
+
+/// Whether the log meets a store; which. Nothing: it meets none.
+bool meetsStore(Connection& db);
+std::optional<JoinedStore> joinedStore(Connection& db);
+void setJoinedStore(Connection& db, const JoinedStore& store);
+/// Takes all of it away: the log meets no store any more, and nothing else of it changes.
+void leaveStore(Connection& db);
+
+std::vector<JoinedSquad> joinedSquads(Connection& db);
+void putSquad(Connection& db, const JoinedSquad& squad);
+void eraseSquad(Connection& db, const Sixteen& id);
+
+std::vector<Mark> marksIn(Connection& db); ///< ascending
+void putMark(Connection& db, const Mark& mark);
+void eraseMarksAbove(Connection& db, std::int64_t n);
+
+std::optional<Sent> sentOf(Connection& db, const Sixteen& uuid);
+/// Those above a version, by it.
+void visitSent(Connection& db, std::int64_t above, const std::function<void(const Sent&)>& visit);
+void putSent(Connection& db, std::span<const Sent> sent);
+void eraseSent(Connection& db, std::span<const Sixteen> uuids);
+
+bool isUnsent(Connection& db, const Sixteen& uuid);
+std::int64_t countUnsent(Connection& db);
+void visitUnsent(Connection& db, const std::function<void(const Unsent&)>& visit);
+/// Notes them where the log meets a store; a squad that was said before stays where none is said.
+void noteUnsent(Connection& db, std::span<const Unsent> unsent);
+void noteUnsent(Connection& db, const Sixteen& uuid);
+/// They were sent.
+void eraseUnsent(Connection& db, std::span<const Sixteen> uuids);
+
+} // namespace slopebook::log
