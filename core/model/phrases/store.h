@@ -64,6 +64,8 @@ inline constexpr std::string_view store[]{
               "The store at %1 did not answer within %2 s. Is it running, and is there a network?"),
     translate("Phrases",
               "Nothing answers as a store at %1. Is it running, and is there a network?"),
+    translate("Phrases", "'%1', which is no JSON"),
+    translate("Phrases", "what a store of this version holds"),
     translate("Phrases", "A shared store needs PostgreSQL's library for clients (libpq.so.5), "
                          "which is not on this machine."),
     translate("Phrases", "the name of a squad: '%1'"),
@@ -77,6 +79,9 @@ inline constexpr std::string_view store[]{
     translate("Phrases", "the login '%1'"),
     translate("Phrases", "one that the server knows; who runs it makes one in psql: CREATE ROLE "
                          "... LOGIN, then \\password"),
+    translate("Phrases", "an atom whose '%1' cannot be read"),
+    translate("Phrases", "%1 of the store that does not say what it was sent as"),
+    translate("Phrases", "what its last revision was made from"),
 };
 
 } // namespace slopebook::phrases
