@@ -45,6 +45,7 @@ int run(int argc, char** argv) {
     app::addCheck(app, exit);
     app::addBackup(app, exit);
     app::addEdits(app, exit);
+    app::addStore(app, exit);
     app::addSchema(app, exit);
     app.require_subcommand(0, 1);
     try {

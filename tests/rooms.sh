@@ -55,6 +55,7 @@ room core/answers core/model core/stats resources
 room core/log core/model resources
 room core/exchange core/model core/log resources
 room core/questions core/model core/stats core/answers core/log core/exchange
+room core/store core/model core/log resources
 room ui/typed core
 room ui/words core
 room ui/edits core ui/words
@@ -117,6 +118,7 @@ files_only() {
 }
 
 files_only 'QSaveFile|setOutputFileName|QPdfWriter [a-z]+\(("|q|Q)' none
+files_only 'libpq-fe' core/store/libpq.h
 files_only 'QFileDialog' ui/parts/filedialog.cpp ui/parts/filedialog.h
 files_only 'Q(Print|PrintPreview)Dialog' ui/paper/paperwork.cpp
 files_only 'ofstream|workbook_new' core/exchange/tableout.cpp core/exchange/tableout.h core/log/ownfiles.cpp
