@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/model/phrases/answers.h"
+#include "core/model/phrases/desks.h"
 #include "core/model/phrases/exchange.h"
 #include "core/model/phrases/log.h"
 #include "core/model/phrases/model.h"
@@ -17,7 +18,7 @@
 
 namespace slopebook::phrases {
 
-inline constexpr std::array<std::span<const std::string_view>, 8> lists{
-    answers, exchange, log, model, questions, testNames, periodNames, traces};
+inline constexpr std::array<std::span<const std::string_view>, 9> lists{
+    answers, desks, exchange, log, model, questions, testNames, periodNames, traces};
 
 } // namespace slopebook::phrases

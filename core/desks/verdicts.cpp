@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desks/verdicts.h"
+
+namespace slopebook::desks {
+
+namespace {
+bool unchangedSince(const Trail& trail, const Trail& other) {
+    const log::Step* last = log::lastCommon(trail, other);
+    return last != nullptr && last->hash == trail.back().hash;
+}
+} // namespace
+
+Verdict verdictOn(const Side& mine, const Side& theirs) {
+    const log::Step& m = mine.trail.back();
+    const log::Step& t = theirs.trail.back();
+    if (m.revision == t.revision)
+        return Verdict::Same;
+    if (log::holds(theirs.trail, m.revision))
+        return Verdict::Theirs;
+    if (log::holds(mine.trail, t.revision))
+        return Verdict::Mine;
+    const bool greater = mine.trail.size() != theirs.trail.size()
+                             ? mine.trail.size() > theirs.trail.size()
+                             : m.revision > t.revision;
+    if (m.hash == t.hash)
+        return greater ? Verdict::JoinMine : Verdict::JoinTheirs;
+    const bool mineStayed = unchangedSince(mine.trail, theirs.trail);
+    const bool theirsStayed = unchangedSince(theirs.trail, mine.trail);
+    if (mineStayed != theirsStayed)
+        return theirsStayed ? Verdict::JoinMine : Verdict::JoinTheirs;
+    if (mine.alive != theirs.alive)
+        return mine.alive ? Verdict::ChooseMine : Verdict::ChooseTheirs;
+    return greater ? Verdict::ChooseMine : Verdict::ChooseTheirs;
+}
+
+Trail joined(const Trail& winner, const Trail& loser) {
+    Trail all = winner;
+    for (const log::Step& step : loser)
+        if (!log::holds(winner, step.revision))
+            all.push_back(step);
+    const Sixteen hash = winner.back().hash;
+    all.push_back(
+        {.revision = log::revisionOfBoth(log::revisionOf(winner), log::revisionOf(loser), hash),
+         .hash = hash});
+    return all;
+}
+
+} // namespace slopebook::desks

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Which of two desks' states of one thing counts: no clock and no name of a desk says so, the two
+// trails alone (core/log/trail.h).
+#pragma once
+
+#include "core/log/trail.h"
+
+namespace slopebook::desks {
+
+using log::Sixteen;
+using log::Trail;
+
+enum class Verdict {
+    Same,         ///< they are one state
+    Theirs,       ///< mine lies on the way to theirs
+    Mine,         ///< theirs lies on the way to mine
+    JoinTheirs,   ///< both went on; theirs says what is new, or both say the same
+    JoinMine,     ///< the same, and mine stands
+    ChooseTheirs, ///< both say something new: theirs stands, mine is listed for the coach
+    ChooseMine    ///< mine stands, theirs is listed
+};
+
+/// One side of it. The trail is not empty.
+struct Side {
+    const Trail& trail;
+    bool alive = true;
+};
+
+/// Both desks come to the same, whichever asks: the verdict of the one is the other's turned round.
+/// Where one side says what it said when they last agreed, the other counts. Of two new states the
+/// one that is there beats a removal, then the longer trail counts, then the greater revision.
+Verdict verdictOn(const Side& mine, const Side& theirs);
+
+/// The trail where two meet, with what the winner says: all of both, the winner's first, and a last
+/// step that both desks find alike.
+Trail joined(const Trail& winner, const Trail& loser);
+
+} // namespace slopebook::desks
