@@ -3,6 +3,7 @@
 // brought into a log. What the log has already is left; what contradicts it is refused.
 #pragma once
 
+#include "core/exchange/identitycsv.h"
 #include "core/exchange/table.h"
 #include "core/exchange/whois.h"
 #include "core/log/log.h"
@@ -75,6 +76,6 @@ using KnownTest = std::function<std::optional<TestKind>(const std::string&)>;
 /// Inside a transaction of the caller's. Athletes and sessions that are not there are made.
 /// BadInput for a test that nobody explains, and for what contradicts the log.
 BatteryReport mergeBattery(log::Log& log, const BatteryTables& tables, const KnownTest& known,
-                           const WhoIsWho& who = {});
+                           const WhoIsWho& who = {}, const KnownThings& met = {});
 
 } // namespace slopebook::exchange

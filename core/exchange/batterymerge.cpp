@@ -16,9 +16,15 @@ namespace {
 
 class Merging {
 public:
-    Merging(log::Log& log, const KnownTest& known, const WhoIsWho& who)
-        : m_log(log), m_known(known), m_who(who), m_kinds(log.testKinds()),
-          m_athletes(log.athletes()), m_lifts(log.lifts()), m_devices(log.devices()) {}
+    Merging(log::Log& log, const KnownTest& known, const WhoIsWho& who, const KnownThings& met)
+        : m_log(log), m_known(known), m_who(who), m_met(met), m_kinds(log.testKinds()),
+          m_athletes(log.athletes()), m_lifts(log.lifts()), m_devices(log.devices()) {
+        met.each<TestKindId>("test",
+                             [&](const auto& name, TestKindId id) { m_kinds.also(name, id); });
+        met.each<LiftId>("lift", [&](const auto& name, LiftId id) { m_lifts.also(name, id); });
+        met.each<DeviceId>("device",
+                           [&](const auto& name, DeviceId id) { m_devices.also(name, id); });
+    }
 
     void test(const BatteryTables::TestRow& row) {
         const auto* held = m_kinds.find(row.kind.name);
@@ -85,9 +91,13 @@ private:
 
     SessionId sessionFor(AthleteId athlete, const StagedBattery& staged) {
         const auto [known, isNew] = m_sessions.try_emplace(athlete);
-        if (isNew)
+        if (isNew) {
             for (const auto& held : m_log.sessions(athlete))
                 known->second.emplace(std::pair{held.value.date, held.value.ordinal}, held.id);
+            m_met.eachSession(athlete, [&](const auto& day, SessionId id) {
+                known->second.insert_or_assign(day, id);
+            });
+        }
         const std::pair key{staged.date, staged.ordinal};
         if (const auto held = known->second.find(key); held != known->second.end())
             return held->second;
@@ -207,6 +217,7 @@ private:
     log::Log& m_log;
     const KnownTest& m_known;
     const WhoIsWho& m_who;
+    const KnownThings& m_met;
     ByName<TestKindId, TestKind> m_kinds;
     ByName<AthleteId, Athlete> m_athletes;
     ByName<LiftId, Lift> m_lifts;
@@ -223,8 +234,8 @@ bool BatteryReport::addedNothing() const {
 }
 
 BatteryReport mergeBattery(log::Log& log, const BatteryTables& tables, const KnownTest& known,
-                           const WhoIsWho& who) {
-    Merging merging(log, known, who);
+                           const WhoIsWho& who, const KnownThings& met) {
+    Merging merging(log, known, who, met);
     FaultList faults;
     for (const auto& row : tables.tests)
         faults.collect([&] { merging.test(row); });

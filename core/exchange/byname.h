@@ -33,6 +33,11 @@ public:
         const auto it = m_byId.find(static_cast<std::int64_t>(id));
         return it == m_byId.end() ? nullptr : &m_all[it->second];
     }
+    /// A name that a file has for one that is there.
+    void also(const std::string& name, Id id) {
+        if (const auto it = m_byId.find(static_cast<std::int64_t>(id)); it != m_byId.end())
+            m_exact.insert_or_assign(name, it->second);
+    }
     One& add(Id id, Value value) {
         const std::size_t at = m_all.size();
         m_exact.emplace(value.name, at);

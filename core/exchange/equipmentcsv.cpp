@@ -109,9 +109,12 @@ EquipmentTable::Entry& EquipmentTable::entryOf(const std::string& spelled, std::
     return sets.back();
 }
 
-std::vector<std::string> mergeEquipment(log::Log& log, const EquipmentTable& table) {
+std::vector<std::string> mergeEquipment(log::Log& log, const EquipmentTable& table,
+                                        const KnownThings& met) {
     std::vector<std::string> made;
     ByName<EquipmentId, Equipment> all(log.equipment());
+    met.each<EquipmentId>("equipment",
+                          [&](const auto& name, EquipmentId id) { all.also(name, id); });
     FaultList faults;
     for (const EquipmentTable::Entry& entry : table.sets) {
         const auto* held = all.find(entry.equipment.name);

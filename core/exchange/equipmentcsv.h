@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/exchange/columnspec.h"
+#include "core/exchange/identitycsv.h"
 #include "core/exchange/table.h"
 #include "core/log/log.h"
 
@@ -63,6 +64,7 @@ private:
 
 /// Adds the sets that the log does not have and returns their names; one that it has just so is
 /// left. Inside a transaction of the caller's. BadInput for one that it has otherwise.
-std::vector<std::string> mergeEquipment(log::Log& log, const EquipmentTable& table);
+std::vector<std::string> mergeEquipment(log::Log& log, const EquipmentTable& table,
+                                        const KnownThings& met = {});
 
 } // namespace slopebook::exchange

@@ -3,6 +3,7 @@
 #include "core/exchange/merge.h"
 
 #include "core/exchange/cells.h"
+#include "core/model/names.h"
 #include "core/model/phrases/exchange.h"
 
 #include <algorithm>
@@ -36,6 +37,18 @@ std::vector<std::size_t> ordered(const List& list, const Key& key) {
 Merge::Merge(log::Log& log, const ImportSettings& settings, ImportReport& report)
     : m_log(log), m_settings(settings), m_report(report), m_athletes(log.athletes()),
       m_lifts(log.lifts()), m_devices(log.devices()), m_blocks(log.blocks()) {}
+
+void Merge::meet(const KnownThings& known) {
+    m_known = &known;
+    known.each<LiftId>("lift", [&](const std::string& name, LiftId id) { m_lifts.also(name, id); });
+    known.each<DeviceId>("device",
+                         [&](const std::string& name, DeviceId id) { m_devices.also(name, id); });
+    known.each<BlockId>("block", [&](const std::string& name, BlockId id) {
+        const auto held = std::ranges::find(m_blocks, id, &Stored<BlockId, Block>::id);
+        if (held != m_blocks.end())
+            m_blockNames.emplace(nameKey(name), held->value.name);
+    });
+}
 
 void Merge::names(const Staging& staging) {
     const auto& athletes = staging.athletes.names();
@@ -93,9 +106,18 @@ void Merge::finishRows(const Staging& staging) {
 
 auto Merge::sessionsOf(AthleteId athlete) -> std::map<SessionKey, Stored<SessionId, SessionHead>>& {
     const auto [it, isNew] = m_sessions.try_emplace(athlete);
-    if (isNew)
-        for (auto& stored : m_log.sessions(athlete))
-            it->second.emplace(SessionKey{stored.value.date, stored.value.ordinal}, stored);
+    if (!isNew)
+        return it->second;
+    std::map<SessionId, Stored<SessionId, SessionHead>> held;
+    for (auto& stored : m_log.sessions(athlete)) {
+        it->second.emplace(SessionKey{stored.value.date, stored.value.ordinal}, stored);
+        held.emplace(stored.id, stored);
+    }
+    if (m_known)
+        m_known->eachSession(athlete, [&](const SessionKey& day, SessionId id) {
+            if (const auto found = held.find(id); found != held.end())
+                it->second.insert_or_assign(day, found->second);
+        });
     return it->second;
 }
 

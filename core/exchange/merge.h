@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/exchange/byname.h"
+#include "core/exchange/identitycsv.h"
 #include "core/exchange/staging.h"
 #include "core/exchange/tables.h"
 #include "core/exchange/tidyimport.h"
@@ -28,6 +29,8 @@ class Merge {
 public:
     Merge(log::Log& log, const ImportSettings& settings, ImportReport& report);
 
+    /// Before all else: what things of the log are called in the files.
+    void meet(const KnownThings& known);
     // In this order: rows refer to what the tables name.
     void tables(const Tables& tables);
     /// Once for all rows, or for one part of them after the other (Staging::handOver): throws
@@ -88,6 +91,7 @@ private:
     LiftId liftFor(const StagedLift& staged, const Staging& staging);
     void blocksOf(const Staging& staging);
     void extendBlock(const StagedBlock& staged);
+    const std::string& blockName(const std::string& name) const;
 
     void sessions(const Staging& staging);
     void names(const Staging& staging);
@@ -124,6 +128,8 @@ private:
     ByName<LiftId, Lift> m_lifts;
     ByName<DeviceId, Device> m_devices;
     std::vector<Stored<BlockId, Block>> m_blocks;
+    std::map<std::string, std::string> m_blockNames; ///< of the files, by key: the log's
+    const KnownThings* m_known = nullptr;
     std::map<AthleteId, std::map<SessionKey, Stored<SessionId, SessionHead>>> m_sessions;
     std::vector<AthleteId> m_athleteIds; // by the index of Staging
     std::vector<LiftId> m_liftIds;       // likewise

@@ -11,9 +11,17 @@ namespace {
 
 class MergingStations {
 public:
-    MergingStations(log::Log& log, const WhoIsWho& who)
+    MergingStations(log::Log& log, const WhoIsWho& who, const KnownThings& met)
         : m_log(log), m_who(who), m_stations(log.stations()), m_lifts(log.lifts()),
-          m_tests(log.testKinds()), m_devices(log.devices()), m_athletes(log.athletes()) {}
+          m_tests(log.testKinds()), m_devices(log.devices()), m_athletes(log.athletes()) {
+        met.each<StationId>("station",
+                            [&](const auto& name, StationId id) { m_stations.also(name, id); });
+        met.each<LiftId>("lift", [&](const auto& name, LiftId id) { m_lifts.also(name, id); });
+        met.each<TestKindId>("test",
+                             [&](const auto& name, TestKindId id) { m_tests.also(name, id); });
+        met.each<DeviceId>("device",
+                           [&](const auto& name, DeviceId id) { m_devices.also(name, id); });
+    }
 
 private:
     template <class Names>
@@ -91,10 +99,10 @@ private:
 } // namespace
 
 void mergeStations(log::Log& log, const StationTables& tables, const WhoIsWho& who,
-                   std::vector<std::string>& made, int& rosters) {
+                   const KnownThings& met, std::vector<std::string>& made, int& rosters) {
     if (tables.stations.empty() && tables.rosters.empty())
         return;
-    MergingStations merging(log, who);
+    MergingStations merging(log, who, met);
     FaultList faults;
     const auto placed = [&](const Where& where, const auto& work) {
         faults.collect([&] {

@@ -142,7 +142,7 @@ void Merge::fillMvt(const Row<LiftRow>& row, Lift& lift) {
 
 void Merge::block(const Row<Block>& row, const std::vector<Stored<BlockId, Block>>& before) {
     Block file = row.value;
-    file.name = newName(file.name);
+    file.name = newName(blockName(file.name));
     const std::string key = nameKey(file.name);
     const auto isNamed = [&](const Block& held) { return nameKey(held.name) == key; };
     // The block of that name and first day, else one of that name that it overlaps.
@@ -188,6 +188,11 @@ void Merge::block(const Row<Block>& row, const std::vector<Stored<BlockId, Block
     std::ranges::find(m_blocks, same->id, &Stored<BlockId, Block>::id)->value = block;
     m_report.filledIn.push_back("block " + block.name + " now from " + isoDate(block.first) +
                                 " to " + isoDate(block.last));
+}
+
+const std::string& Merge::blockName(const std::string& name) const {
+    const auto known = m_blockNames.find(nameKey(name));
+    return known == m_blockNames.end() ? name : known->second;
 }
 
 // Spelling has been settled by the staging, which knows the log's names.
@@ -238,7 +243,7 @@ void Merge::extendBlock(const StagedBlock& staged) {
         return std::max(
             {0L, daysBetween(staged.date, block.first), daysBetween(block.last, staged.date)});
     };
-    const std::string key = nameKey(staged.name);
+    const std::string key = nameKey(blockName(staged.name));
     Stored<BlockId, Block>* nearest = nullptr;
     for (auto& stored : m_blocks)
         if (nameKey(stored.value.name) == key &&

@@ -3,6 +3,7 @@
 // the log has already is left; what contradicts it is refused.
 #pragma once
 
+#include "core/exchange/identitycsv.h"
 #include "core/exchange/table.h"
 #include "core/exchange/whois.h"
 #include "core/log/log.h"
@@ -41,6 +42,6 @@ bool isRostersHeader(const std::vector<std::string>& header);
 /// Devices and athletes that are not there are made. BadInput for a lift, test or station that
 /// nobody explains, and for what contradicts the log.
 void mergeStations(log::Log& log, const StationTables& tables, const WhoIsWho& who,
-                   std::vector<std::string>& made, int& rosters);
+                   const KnownThings& met, std::vector<std::string>& made, int& rosters);
 
 } // namespace slopebook::exchange

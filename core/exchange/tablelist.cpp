@@ -4,6 +4,7 @@
 #include "core/exchange/batterycolumns.h"
 #include "core/exchange/datapackage.h"
 #include "core/exchange/equipmentcsv.h"
+#include "core/exchange/identitycolumns.h"
 #include "core/exchange/tidycolumns.h"
 
 namespace slopebook::exchange::tables {
@@ -64,6 +65,12 @@ const TableSpec rosters{.name = "rosters",
                         .columns = rosterSpec,
                         .key = "station,date,turn",
                         .refers = "athlete>athletes"};
+const TableSpec identities{.name = "identities",
+                           .meaning = "One row a thing of the log: its name among logs, and what "
+                                      "it has been. Taken in with the other tables, they are the "
+                                      "same things again.",
+                           .columns = identitySpec,
+                           .key = "uuid"};
 const TableSpec dictionary{.name = "dictionary",
                            .meaning = "One row a column of every table: what it is.",
                            .columns = dictionarySpec,
@@ -71,9 +78,9 @@ const TableSpec dictionary{.name = "dictionary",
                            .derived = true};
 
 std::span<const TableSpec> all() {
-    static const std::array<TableSpec, 13> list{athletes,  devices,  lifts,  blocks,     sessions,
-                                                reps,      points,   tests,  checkLoads, attempts,
-                                                equipment, stations, rosters};
+    static const std::array<TableSpec, 14> list{athletes,  devices,  lifts,   blocks,     sessions,
+                                                reps,      points,   tests,   checkLoads, attempts,
+                                                equipment, stations, rosters, identities};
     return list;
 }
 

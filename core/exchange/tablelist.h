@@ -11,7 +11,7 @@
 namespace slopebook::exchange::tables {
 
 extern const TableSpec athletes, devices, lifts, blocks, sessions, reps, points, checkLoads, tests,
-    attempts, equipment, stations, rosters, dictionary;
+    attempts, equipment, stations, rosters, identities, dictionary;
 
 /// All but the dictionary, which tells of them.
 std::span<const TableSpec> all();

@@ -4,6 +4,7 @@
 #include "core/exchange/cells.h"
 #include "core/exchange/datapackage.h"
 #include "core/exchange/exportparts.h"
+#include "core/exchange/identitycsv.h"
 #include "core/exchange/tablelist.h"
 #include "core/exchange/tidycolumns.h"
 #include "core/log/durable.h"
@@ -45,6 +46,9 @@ public:
                        .athletes = m_athletes,
                        .lifts = m_lifts,
                        .devices = m_devices});
+        TableOut identities(m_folder, m_book, tables::identities);
+        exportIdentities(m_log, identities);
+        identities.close();
         for (const AddedTable& added : m_added) {
             TableOut table(m_folder, m_book, added.table);
             added.rows(

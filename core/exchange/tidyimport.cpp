@@ -28,7 +28,18 @@ namespace {
 struct HeaderRead {}; // stops reading once the header is there
 
 /// What stands in the header of a file decides who reads it.
-enum class ReadAs { Reps, Sessions, Table, Tests, Attempts, Equipment, Stations, Rosters, Derived };
+enum class ReadAs {
+    Reps,
+    Sessions,
+    Table,
+    Tests,
+    Attempts,
+    Equipment,
+    Stations,
+    Rosters,
+    Identities,
+    Derived
+};
 
 /// By what no table that is read has.
 bool isDerivedHeader(const std::vector<std::string>& header) {
@@ -46,6 +57,8 @@ ToRead readerOf(const std::filesystem::path& file, const ImportSettings& setting
     const auto header = headerOf(file);
     if (isDerivedHeader(header))
         return {.file = file, .as = ReadAs::Derived};
+    if (isIdentitiesHeader(header))
+        return {.file = file, .as = ReadAs::Identities};
     if (isTestsHeader(header))
         return {.file = file, .as = ReadAs::Tests};
     if (isAttemptsHeader(header))
@@ -91,6 +104,8 @@ struct FoundInFiles {
     BatteryTables battery;
     EquipmentTable equipment;
     StationTables stations;
+    IdentityTable identities;
+    KnownThings known;
     Staging staging;
     std::vector<std::string> notUsed;
     std::unordered_set<std::string> notUsedSeen;
@@ -112,6 +127,8 @@ struct FoundInFiles {
             return note(stations.readStations(what.file));
         case ReadAs::Rosters:
             return note(stations.readRosters(what.file));
+        case ReadAs::Identities:
+            return note(identities.read(what.file));
         case ReadAs::Table:
             return note(tables.read(what.file, what.kind));
         case ReadAs::Derived:
@@ -121,6 +138,18 @@ struct FoundInFiles {
         }
     }
 };
+
+/// What lives in the log under a name of the files is that, whatever it is called here.
+void meetKnown(const log::Log& log, FoundInFiles& found, WhoIsWho& who) {
+    found.known = KnownThings(log, found.identities);
+    found.known.each<AthleteId>("athlete", [&](const std::string& name, AthleteId id) {
+        if (const std::string called = log.athlete(id).value.name; called != name)
+            who.same.emplace(name, called);
+    });
+    found.known.each<LiftId>("lift", [&](const std::string& name, LiftId /*id*/) {
+        found.staging.liftNames.known(name);
+    });
+}
 
 void tellListed(const Tables& tables, Staging& staging) {
     for (const auto& row : tables.athletes)
@@ -183,26 +212,51 @@ void mergeRest(log::Log& log, const FoundInFiles& found, const ImportSettings& s
     merge.finishRows(found.staging);
     merge.thresholds();
     merge.checkLoads(found.tables);
-    faults.collect([&] { report.equipmentMade = mergeEquipment(log, found.equipment); });
+    faults.collect(
+        [&] { report.equipmentMade = mergeEquipment(log, found.equipment, found.known); });
     faults.collect([&] {
-        report.battery = mergeBattery(log, found.battery, settings.knownTest, settings.who);
+        report.battery =
+            mergeBattery(log, found.battery, settings.knownTest, settings.who, found.known);
     });
     merge.gaps();
     faults.collect([&] {
-        mergeStations(log, found.stations, settings.who, report.stationsMade, report.rostersAdded);
+        mergeStations(log, found.stations, settings.who, found.known, report.stationsMade,
+                      report.rostersAdded);
     });
 }
+
+/// What the log knew before, and what came is to be called.
+class KnownBefore {
+public:
+    KnownBefore(const log::Log& log, const IdentityTable& table) : m_log(log), m_table(table) {
+        if (!table.rows.empty())
+            m_known = log::namesKnown(log);
+    }
+    /// Once all has come.
+    void take() const {
+        if (!m_table.rows.empty())
+            log::takeIdentities(m_log, m_table.rows, m_known);
+    }
+
+private:
+    const log::Log& m_log;
+    const IdentityTable& m_table;
+    std::set<log::Sixteen> m_known;
+};
 
 void mergeAll(log::Log& log, const FoundInFiles& found, const ImportSettings& settings,
               ImportReport& report) {
     FaultList faults;
+    const KnownBefore before(log, found.identities);
     Merge merge(log, settings, report);
     merge.refused = [&](const BadInput& bad) { faults.add(bad); };
+    merge.meet(found.known);
     merge.tables(found.tables);
     merge.rows(found.staging);
     mergeRest(log, found, settings, report, merge, faults);
     merge.sessionConditions(found.staging);
     faults.throwIfAny();
+    before.take();
 }
 
 // found: the tables; its staging is still to be filled.
@@ -215,7 +269,9 @@ bool mergeAsRead(log::Log& log, FoundInFiles found, const std::vector<ToRead>& f
     const auto ofReps = std::ranges::count(files, ReadAs::Reps, &ToRead::as);
     return asRead(log, report, [&](ImportReport& made) {
         FaultList faults;
+        const KnownBefore before(log, found.identities);
         Merge merge(log, settings, made);
+        merge.meet(found.known);
         merge.tables(found.tables);
         Staging& staging = found.staging;
         handOver(staging, merge, settings);
@@ -234,6 +290,7 @@ bool mergeAsRead(log::Log& log, FoundInFiles found, const std::vector<ToRead>& f
         merge.rows(staging);
         mergeRest(log, found, settings, made, merge, faults);
         faults.throwIfAny();
+        before.take();
     });
 }
 
@@ -271,6 +328,7 @@ ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>&
                        say("figures that were worked out from other tables"),
                        say("the tables that they come from, such as reps.csv"));
     tellNames(log, found.staging);
+    meetKnown(log, found, settings.who);
     tellListed(found.tables, found.staging);
     found.staging.who = settings.who;
     report.filesRead = files.size() - report.derived.size();
@@ -297,9 +355,9 @@ bool readsAsIs(const std::filesystem::path& file) {
         if (isWorkbook(file) && std::ranges::count(sheetsOf(file), false, &SheetName::hidden) > 1)
             return false; // which of its sheets is the coach's to say
         const auto header = headerOf(file);
-        if (isDerivedHeader(header) || isTestsHeader(header) || isAttemptsHeader(header) ||
-            isEquipmentHeader(header) || isStationsHeader(header) || isRostersHeader(header) ||
-            fileKind(header) != FileKind::Reps)
+        if (isDerivedHeader(header) || isIdentitiesHeader(header) || isTestsHeader(header) ||
+            isAttemptsHeader(header) || isEquipmentHeader(header) || isStationsHeader(header) ||
+            isRostersHeader(header) || fileKind(header) != FileKind::Reps)
             return true;
         return std::ranges::all_of(
             std::span(tidyColumns).first(tidyRequired),

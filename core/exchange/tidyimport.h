@@ -65,7 +65,9 @@ struct ImportReport {
 
 /// All files in one transaction, whichever order they stand in. What a file is, is told by its
 /// header (core/exchange/tidycolumns.h): reps, sessions, athletes, devices, lifts, blocks, check
-/// loads, tests or attempts of the battery, sets of equipment, stations, rosters; what an export
+/// loads, tests or attempts of the battery, sets of equipment, stations, rosters, identities (what
+/// lives in the log under one of those names is that, whatever it is called; what comes has the
+/// name and the trail it has there); what an export
 /// worked out from those (points, estimates, the dictionary) is left, and alone refused. Throws
 /// BadInput
 /// (file, line, column, found, expected), Faults where several things are wrong, Undecided where a

@@ -283,14 +283,19 @@ void placeAtoms(Connection& db, const char* kind, std::int64_t of,
 }
 
 void renameAtom(Connection& db, const AtomKey& key, const Sixteen& uuid, const Trail& trail) {
-    if (const auto held = atomOf(db, key)) {
-        replace(db, *held,
-                {.key = key,
-                 .uuid = uuid,
-                 .hash = held->hash,
-                 .trail = packed(trail, held->hash, true)});
-        noteUnsent(db, uuid);
-    }
+    if (const auto held = atomOf(db, key))
+        rewriteAtom(db, *held, {.key = key, .uuid = uuid, .hash = held->hash}, trail);
+}
+
+void rewriteAtom(Connection& db, const Atom& held, const Atom& now, const Trail& trail) {
+    replace(db, held,
+            {.key = held.key,
+             .uuid = now.uuid,
+             .hash = now.hash,
+             .trail = packed(trail, now.hash, true)});
+    if (now.uuid != held.uuid)
+        eraseUnsent(db, std::span(&held.uuid, 1)); // nobody knows that name
+    noteUnsent(db, now.uuid);
 }
 
 void putRemoved(Connection& db, const RemovedAtom& removed) {

@@ -81,6 +81,8 @@ void insertAtom(Connection& db, const Atom& atom);
 
 /// Gives one that stands here another UUID and trail, as another log knows it.
 void renameAtom(Connection& db, const AtomKey& key, const Sixteen& uuid, const Trail& trail);
+/// Puts another in place of one that stands there, with that trail, under the same key.
+void rewriteAtom(Connection& db, const Atom& held, const Atom& now, const Trail& trail);
 /// Puts a removed one in place of what was known of it; it must not stand here.
 void putRemoved(Connection& db, const RemovedAtom& removed);
 /// It stands here again.

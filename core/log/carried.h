@@ -5,6 +5,7 @@
 
 #include "core/log/atoms.h"
 #include "core/log/contentreader.h"
+#include "core/log/storerows.h"
 #include "core/log/trail.h"
 
 #include <functional>

@@ -2,6 +2,7 @@
 #include "core/log/storerows.h"
 
 #include "core/log/checksum.h"
+#include "core/log/impl.h"
 #include "core/log/query.h"
 #include "core/log/storetallies.h"
 #include "core/log/tally.h"
@@ -103,6 +104,10 @@ auto listed(Query& rows, const Read& read) {
 constexpr auto sentByUuid = joined(sentRows, "WHERE uuid = ?");
 constexpr auto unsentByUuid = joined(unsentRows, "WHERE uuid = ?");
 } // namespace
+
+Connection& connectionOf(const Log& log) {
+    return log.impl().db;
+}
 
 bool meetsStore(Connection& db) {
     return Query(db, "SELECT 1 FROM store").next();

@@ -6,6 +6,7 @@
 #pragma once
 
 #include "core/log/connection.h"
+#include "core/log/log.h"
 #include "core/log/uuid.h"
 
 #include <cstdint>
@@ -49,6 +50,9 @@ struct Unsent {
     std::optional<Sixteen> squad{}; ///< to which it goes, where that was said
     friend bool operator==(const Unsent&, const Unsent&) = default;
 };
+
+/// The connection behind a log, for what is done within Log::together().
+Connection& connectionOf(const Log& log);
 
 /// Whether the log meets a store; which. Nothing: it meets none.
 bool meetsStore(Connection& db);

@@ -5,6 +5,7 @@
 
 #include <array>
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -21,6 +22,13 @@ std::vector<Sixteen> randomUuids(std::size_t count);
 Sixteen derivedUuid(const Sixteen& within, std::string_view name);
 /// Within which those of a log's first things are derived.
 extern const Sixteen ofSlopebook;
+
+/// "6ba7b810-9dad-11d1-80b4-00c04fd430c8", and back; nothing for what is none.
+std::string uuidText(const Sixteen& uuid);
+std::optional<Sixteen> parseUuid(std::string_view text);
+/// Bytes as hexadecimal digits, and back; nothing for what is none.
+std::string hexOf(std::string_view bytes);
+std::optional<std::string> parseHex(std::string_view text);
 
 /// The first half of the SHA-256 (FIPS 180-4) of what was written.
 Sixteen hashOf(std::string_view bytes);

@@ -2,6 +2,8 @@
 // What stands in a log beside lifts and sets.
 #pragma once
 
+#include "core/log/conflicts.h"
+#include "core/log/storerows.h"
 #include "tests/log/builders.h"
 
 namespace slopebook::test {
@@ -37,6 +39,39 @@ inline void addTestDay(log::Log& log, const Season& s, TestKindId kind) {
     conditionsOf(battery, kind).footwear = "court shoes";
     log.setBattery(s.autumn, battery);
     log.setRoster({.station = rack, .day = day(2026, 3, 14), .athletes = {s.stroke, s.lane3}});
+}
+
+/// What two logs could not agree on, once settled and once not, and a store that the log meets.
+inline void joinAStore(log::Log& log) {
+    const auto sixteen = [](unsigned char first) {
+        log::Sixteen value{};
+        value.fill(0x5A);
+        value[0] = first;
+        return value;
+    };
+    log.together([&] {
+        log::noteConflict(log, {.about = sixteen(1),
+                                .revision = sixteen(2),
+                                .why = "both changed",
+                                .lived = true,
+                                .content = "what it said"});
+        const auto settled = log::noteConflict(
+            log, {.about = sixteen(1), .revision = sixteen(3), .why = "same name"});
+        log::settleConflict(log, *settled);
+    });
+    log.together([&] {
+        log::Connection& db = log::connectionOf(log);
+        log::setJoinedStore(
+            db, {.id = sixteen(4), .connection = "host=rack.example", .squad = sixteen(5)});
+        log::putSquad(db, {.id = sixteen(5), .name = "Eights", .mayWrite = true, .taken = 3});
+        log::putSquad(db, {.id = sixteen(6), .name = "Fours", .mayWrite = false, .taken = 1});
+        log::putMark(db, {.n = 3, .tag = sixteen(7)});
+        const std::vector<log::Sent> sent{{sixteen(8), sixteen(5), 2, sixteen(9)},
+                                          {sixteen(10), sixteen(6), 1, sixteen(11)}};
+        log::putSent(db, sent);
+        const std::vector<log::Unsent> unsent{{sixteen(8), {}}, {sixteen(12), sixteen(6)}};
+        log::noteUnsent(db, unsent);
+    });
 }
 
 /// A set of equipment, a test, and what the season's autumn session says of it: everything optional

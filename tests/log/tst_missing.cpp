@@ -32,6 +32,12 @@ void makeFull(const fs::path& file, bool testDay = true) {
         tellStory(log);
     }
     log.remove(log.add(s.winter, s.pull, ladderSet(50, {1.0})));
+    if (!testDay)
+        return;
+    const SetId often = log.add(s.winter, s.pull, ladderSet(55, {0.9}));
+    log.change(often, ladderSet(55, {0.91}));
+    log.remove(often);
+    joinAStore(log);
 }
 
 std::vector<std::string> tablesOf(const fs::path& file) {
@@ -132,8 +138,10 @@ void TestMissing::everyColumnAlteredIsNoticed() {
         {"integer", {"$ + 1", "-7", "NULL"}},
         {"real", {"$ * 1.001", "-$", "1e308", "NULL"}},
         {"text", {"$ || 'x'", "''", "'left'", "NULL"}},
-        {"blob", {"randomblob(16)", "zeroblob(16)", "x''", "NULL"}},
-        {"null", {"1", "1.5", "'x'"}}};
+        {"blob",
+         {"randomblob(16)", "zeroblob(16)", "x''", "NULL", "randomblob(length($))",
+          "zeroblob(length($))", "substr($, 1, length($) - 32)", "CAST($ || $ AS BLOB)"}},
+        {"null", {"1", "1.5", "'x'", "zeroblob(16)", "zeroblob(96)"}}};
     Trial trial(folder.path());
     for (const std::string& table : tablesOf(folder.path())) {
         auto rows = rowsAsConditions(folder.path(), table);
@@ -145,7 +153,7 @@ void TestMissing::everyColumnAlteredIsNoticed() {
                 const auto type = rowsOf(folder.path(), "SELECT typeof(" + column + ") FROM " +
                                                             table + " WHERE " + row);
                 for (std::string other : others.at(type.at(0))) {
-                    if (const auto at = other.find('$'); at != std::string::npos)
+                    for (auto at = other.find('$'); at != std::string::npos; at = other.find('$'))
                         other.replace(at, 1, column);
                     trial.with("UPDATE " + table + " SET " + column + " = " + other + " WHERE " +
                                row + " AND " + column + " IS NOT " + other);

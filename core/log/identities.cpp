@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/log/identities.h"
+
+#include "core/log/carried.h"
+#include "core/log/derive.h"
+#include "core/log/impl.h"
+
+#include <map>
+
+namespace slopebook::log {
+
+namespace {
+/// Tells the place of each kind by its value; references by their number among those met.
+struct Placing {
+    ThingPlace& place;
+
+    void operator()(const Block& block) const {
+        place.name = block.name;
+        place.day = isoDate(block.first);
+    }
+    void operator()(const SessionThing& session) const {
+        place.day = isoDate(session.head.date);
+        place.number = session.head.ordinal;
+    }
+    void operator()(const SetThing& set) const { place.number = set.ordinal; }
+    void operator()(const AttemptThing& attempt) const { place.number = attempt.ordinal; }
+    void operator()(const GapThing& gap) const { place.number = gap.ordinal; }
+    void operator()(const CheckLoadThing& load) const { place.grams = load.load.grams; }
+    void operator()(const RosterThing& roster) const { place.day = isoDate(roster.day); }
+    void operator()(const LiftConditionsThing& /*held*/) const {}
+    void operator()(const TestConditionsThing& /*held*/) const {}
+    void operator()(const ConflictThing& /*conflict*/) const {}
+    template <class Named>
+    void operator()(const Named& named) const {
+        place.name = named.name;
+    }
+};
+
+bool hasPartner(std::string_view kind) {
+    return kind == "set" || kind == "lift conditions" || kind == "test conditions" ||
+           kind == "attempt" || kind == "check load" || kind == "roster";
+}
+} // namespace
+
+ThingPlace thingPlace(std::string_view content) {
+    std::vector<Sixteen> spoken; // of: the first, with: the second
+    const Thing thing = readContent(content, [&](const char* /*kind*/, const Sixteen& uuid) {
+        spoken.push_back(uuid);
+        return std::optional(static_cast<std::int64_t>(spoken.size()));
+    });
+    ThingPlace place{.kind = kindOfContent(content)};
+    if (const auto parent = parentOf(content)) {
+        place.of = parent->uuid;
+        if (hasPartner(place.kind) && spoken.size() > 1)
+            place.with = spoken[1];
+    }
+    std::visit(Placing{place}, thing);
+    return place;
+}
+
+void visitIdentities(const Log& log, const std::function<void(const Identity&)>& visit) {
+    visitCarried(log, [&](const Carried& one) {
+        if (one.alive && one.kind != "conflict")
+            visit({.place = thingPlace(one.content), .uuid = one.uuid, .trail = one.trail});
+    });
+}
+
+std::set<Sixteen> namesKnown(const Log& log) {
+    std::set<Sixteen> all;
+    for (Query rows(log.impl().db, "SELECT uuid FROM atoms ORDER BY uuid"); rows.next();)
+        all.insert(all.end(), rows.sixteen(0));
+    return all;
+}
+
+std::optional<std::int64_t> livingKey(const Log& log, const std::string& kind,
+                                      const Sixteen& uuid) {
+    const auto atom = atomOf(log.impl().db, uuid);
+    return atom && atom->key.kind == kind ? std::optional(atom->key.one) : std::nullopt;
+}
+
+namespace {
+class Taking {
+public:
+    Taking(Connection& db, const std::vector<Identity>& identities, const std::set<Sixteen>& before)
+        : m_db(db), m_before(before) {
+        for (const Identity& one : identities)
+            m_byPlace.emplace(one.place, &one);
+    }
+
+    void all() {
+        const UuidOf uuids = [this](const char* kind, std::int64_t key) {
+            const auto [at, isNew] = m_uuids.try_emplace({kind, key});
+            if (isNew)
+                if (const auto atom = atomOf(m_db, {.kind = kind, .one = key}))
+                    at->second = atom->uuid;
+            return at->second;
+        };
+        visitThings(m_db, uuids,
+                    [&](const AtomKey& key, const Content& said, const auto& /*derived*/) {
+                        if (const auto atom = atomOf(m_db, key))
+                            take(*atom, said);
+                    });
+        // A repeat may have been taken before what it repeats.
+        static constexpr auto repeats = joined(headColumns, "WHERE repeat_of IS NOT NULL");
+        for (Query rows(m_db, repeats.data()); rows.next();) {
+            const auto session = readHead(rows);
+            if (const auto atom = atomOf(m_db, {.kind = "session", .one = raw(session.id)}))
+                sayAnew(*atom, contentHash(uuids, session.value));
+        }
+    }
+
+private:
+    void take(const Atom& atom, const Content& said) {
+        const Sixteen hash = said.hash();
+        if (!m_before.contains(atom.uuid))
+            if (const auto found = m_byPlace.find(thingPlace(said.bytes()));
+                found != m_byPlace.end() && adopt(atom, *found->second, hash))
+                return;
+        sayAnew(atom, hash);
+    }
+
+    /// What it speaks of has another name now, which the step of this very transaction says.
+    void sayAnew(const Atom& atom, const Sixteen& hash) {
+        if (hash == atom.hash)
+            return;
+        Trail trail = trailOf(atom, true);
+        trail.pop_back();
+        if (trail.empty() || trail.back().hash != hash)
+            extend(trail, hash);
+        rewriteAtom(m_db, atom, {.key = atom.key, .uuid = atom.uuid, .hash = hash}, trail);
+    }
+
+    bool adopt(const Atom& atom, const Identity& identity, const Sixteen& hash) {
+        if (identity.uuid != atom.uuid && atomOf(m_db, identity.uuid))
+            return false;
+        Trail trail = identity.trail;
+        if (const auto removed = removedAtomOf(m_db, identity.uuid)) {
+            const Trail here = trailOf(removed->atom, false);
+            if (!holds(trail, revisionOf(here)))
+                trail = here;
+            forgetRemoved(m_db, *removed);
+        }
+        if (trail.empty() || trail.back().hash != hash)
+            extend(trail, hash);
+        rewriteAtom(m_db, atom, {.key = atom.key, .uuid = identity.uuid, .hash = hash}, trail);
+        if (atom.key.two == 0) // may be spoken of
+            m_uuids.insert_or_assign({kindFor(atom.key.kind), atom.key.one}, identity.uuid);
+        return true;
+    }
+
+    /// The same text for as long as this lives.
+    std::string_view kindFor(const std::string& kind) { return *m_kinds.insert(kind).first; }
+
+    Connection& m_db;
+    const std::set<Sixteen>& m_before;
+    std::map<ThingPlace, const Identity*> m_byPlace;
+    std::map<std::pair<std::string_view, std::int64_t>, Sixteen> m_uuids;
+    std::set<std::string> m_kinds;
+};
+} // namespace
+
+void takeIdentities(const Log& log, const std::vector<Identity>& identities,
+                    const std::set<Sixteen>& before) {
+    log.impl().write([&] {
+        log.impl().settle();
+        Taking(log.impl().db, identities, before).all();
+    });
+}
+
+} // namespace slopebook::log

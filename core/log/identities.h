@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The names and trails of a log's things beside where each stands, told without this log's own
+// keys: how they go out with an export and come back with an import.
+#pragma once
+
+#include "core/log/log.h"
+#include "core/log/trail.h"
+#include "core/log/uuid.h"
+
+#include <compare>
+#include <functional>
+#include <optional>
+#include <set>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace slopebook::log {
+
+/// What no two living things of a log share. What does not tell a kind apart is empty.
+struct ThingPlace {
+    std::string kind{};      ///< core/log/atoms.h
+    Sixteen of{};            ///< what it belongs to
+    Sixteen with{};          ///< the lift or test of a session, the lift of a check load, who is on
+                             ///< a roster
+    std::string name{};      ///< of what has one
+    std::string day{};       ///< of a session, a roster; a block's first
+    int number = 0;          ///< of a session on its day, a set, an attempt, a gap
+    std::int64_t grams = -1; ///< of a check load
+    friend auto operator<=>(const ThingPlace&, const ThingPlace&) = default;
+};
+/// By what it says. Throws as readContent().
+ThingPlace thingPlace(std::string_view content);
+
+struct Identity {
+    ThingPlace place{};
+    Sixteen uuid{};
+    Trail trail{};
+};
+
+/// Of everything that lives, what others belong to before them; of what was removed and of
+/// conflicts none.
+void visitIdentities(const Log& log, const std::function<void(const Identity&)>& visit);
+
+/// The names that the log knows at that moment.
+std::set<Sixteen> namesKnown(const Log& log);
+
+/// The key of what lives here under that name and is of that kind.
+std::optional<std::int64_t> livingKey(const Log& log, const std::string& kind, const Sixteen& uuid);
+
+/// Gives what came since then (before: namesKnown()) the name and the trail that it has there, if
+/// it stands among the identities: what says there the same has that very trail, what says
+/// something else a step more. What was there before keeps its own, and a name that something else
+/// has here is given to nothing. In the transaction in which it came.
+void takeIdentities(const Log& log, const std::vector<Identity>& identities,
+                    const std::set<Sixteen>& before);
+
+} // namespace slopebook::log
