@@ -105,7 +105,7 @@ void Meeting::edit(Slot slot, Thing now, bool alive) {
 void Meeting::yield(Slot slot, Slot holder, Join join) {
     const Thing& thing = *desk.at(slot).thing;
     if (nameOf(thing) != nullptr) {
-        rename(slot);
+        giveAnotherName(slot);
     } else if (std::holds_alternative<log::SessionThing>(thing)) {
         if (join == Join::Yes && rules.joins && m_newlyMet.contains(slot))
             becomeOne(slot, holder);
@@ -130,7 +130,7 @@ void Meeting::becomeOne(Slot slot, Slot holder) {
     edit(slot, std::move(now), false);
 }
 
-void Meeting::rename(Slot slot) {
+void Meeting::giveAnotherName(Slot slot) {
     const Atom& atom = desk.at(slot);
     list(Why::SameName, slot, atom);
     Thing now = *atom.thing;

@@ -45,7 +45,7 @@ private:
     bool isFree(const Thing& thing) const { return !m_holders.contains(keyOf(thing)); }
     void yield(Slot slot, Slot holder, Join join);
     void becomeOne(Slot slot, Slot holder);
-    void rename(Slot slot);
+    void giveAnotherName(Slot slot);
     void renumber(Slot slot);
 
     std::set<Slot> m_newlyMet; ///< known to one of the two desks alone

@@ -171,21 +171,35 @@ void revive(Meeting& meeting) {
 }
 } // namespace
 
-Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules) {
-    requireSense(theirs);
-    Meeting meeting(known, mine, theirs, rules);
-    takeStates(meeting, theirs);
-    if (meeting.taken.touched.empty())
-        return std::move(meeting.taken);
+namespace {
+/// Keys, and what speaks of what, once each thing has its state.
+void putInPlace(Meeting& meeting) {
     meeting.placeAll();
-    if (rules.follows)
+    if (meeting.rules.follows)
         follow(meeting);
-    if (rules.revives)
+    if (meeting.rules.revives)
         revive(meeting);
     numberAnew(meeting);
     settleRepeats(meeting);
     meeting.writeList();
+}
+} // namespace
+
+Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules) {
+    requireSense(theirs);
+    Meeting meeting(known, mine, theirs, rules);
+    takeStates(meeting, theirs);
+    if (!meeting.taken.touched.empty())
+        putInPlace(meeting);
     return std::move(meeting.taken);
+}
+
+std::set<Slot> settleDesk(Slots& known, Desk& desk, const std::set<Slot>& touched) {
+    const Desk same = desk; // nothing is new to anybody
+    Meeting meeting(known, desk, same, {});
+    meeting.taken.touched = touched;
+    putInPlace(meeting);
+    return std::move(meeting.taken.touched);
 }
 
 } // namespace slopebook::desks

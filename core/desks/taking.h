@@ -49,6 +49,10 @@ struct Taken {
 /// outside 1 .. mostNumbered, a session that became one with itself.
 Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules = {});
 
+/// After the coach has put another state in place of one: its key yields where it is taken, what it
+/// speaks of comes back. Gives what else is touched by that.
+std::set<Slot> settleDesk(Slots& known, Desk& desk, const std::set<Slot>& touched);
+
 /// No number of a session, set, attempt, gap or turn that comes from elsewhere is greater.
 constexpr int mostNumbered = 100'000;
 

@@ -210,17 +210,22 @@ const std::string* nameOf(const Thing& thing) {
     return nameIn(thing);
 }
 
-void visitReferences(Thing& thing, const std::function<Slot(Slot)>& what) {
+void visitKindedReferences(Thing& thing, const std::function<Slot(const char*, Slot)>& what) {
     walk(thing, [&](auto& field) {
         auto& id = idOf(field);
-        const Slot now = what(raw(id));
+        using Id = std::remove_reference_t<decltype(id)>;
+        const Slot now = what(log::kindOf<Id>, raw(id));
         if constexpr (requires { field.reset(); })
             if (now == 0) {
                 field.reset();
                 return;
             }
-        id = static_cast<std::remove_reference_t<decltype(id)>>(now);
+        id = static_cast<Id>(now);
     });
+}
+
+void visitReferences(Thing& thing, const std::function<Slot(Slot)>& what) {
+    visitKindedReferences(thing, [&](const char* /*kind*/, Slot slot) { return what(slot); });
 }
 
 void eachReference(const Thing& thing, const std::function<void(Slot)>& what) {
@@ -241,6 +246,16 @@ Thing thingOf(Slots& known, std::string_view bytes) {
     return log::readContent(bytes, [&](const char* kind, const Sixteen& uuid) {
         return std::optional<std::int64_t>(known.of(kind, uuid));
     });
+}
+
+std::string hexOf(const Sixteen& uuid) {
+    constexpr std::string_view digits = "0123456789abcdef";
+    std::string hex;
+    for (const unsigned char byte : uuid) {
+        hex += digits[byte / 16];
+        hex += digits[byte % 16];
+    }
+    return hex;
 }
 
 void extend(const Slots& known, Atom& atom) {

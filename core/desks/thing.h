@@ -46,6 +46,8 @@ const std::string* nameOf(const Thing& thing);
 /// Calls what with each slot that the thing speaks of and puts what that gives in its place; 0
 /// takes out a reference that need not be there.
 void visitReferences(Thing& thing, const std::function<Slot(Slot)>& what);
+/// The same, told the kind of what it speaks of.
+void visitKindedReferences(Thing& thing, const std::function<Slot(const char* kind, Slot)>& what);
 /// The same, to look only.
 void eachReference(const Thing& thing, const std::function<void(Slot)>& what);
 
@@ -67,6 +69,9 @@ std::string bytesOf(const Slots& known, const Thing& thing);
 Sixteen hashOf(const Slots& known, const Thing& thing);
 /// The thing of such bytes. Throws BadInput.
 Thing thingOf(Slots& known, std::string_view bytes);
+
+/// In 32 letters.
+std::string hexOf(const Sixteen& uuid);
 
 /// Adds the step of an edit: the thing says now what it says, and is there or removed.
 void extend(const Slots& known, Atom& atom);
