@@ -57,6 +57,8 @@ void takeStates(Meeting& meeting, const Desk& theirs) {
         }
         Atom& mine = held->second;
         const Verdict verdict = verdictUnder(meeting.rules, mine, other);
+        if (verdict == Verdict::Same && learn(mine.trail, other.trail))
+            meeting.taken.touched.insert(slot);
         if (verdict == Verdict::Same || verdict == Verdict::Mine)
             continue;
         const bool chosen = verdict == Verdict::ChooseTheirs || verdict == Verdict::ChooseMine;

@@ -19,22 +19,32 @@ Verdict verdictOn(const Side& mine, const Side& theirs) {
         return Verdict::Theirs;
     if (log::holds(mine.trail, t.revision))
         return Verdict::Mine;
-    const bool greater = mine.trail.size() != theirs.trail.size()
-                             ? mine.trail.size() > theirs.trail.size()
-                             : m.revision > t.revision;
     if (m.hash == t.hash)
-        return greater ? Verdict::JoinMine : Verdict::JoinTheirs;
+        return m.revision > t.revision ? Verdict::JoinMine : Verdict::JoinTheirs;
     const bool mineStayed = unchangedSince(mine.trail, theirs.trail);
     const bool theirsStayed = unchangedSince(theirs.trail, mine.trail);
     if (mineStayed != theirsStayed)
         return theirsStayed ? Verdict::JoinMine : Verdict::JoinTheirs;
     if (mine.alive != theirs.alive)
         return mine.alive ? Verdict::ChooseMine : Verdict::ChooseTheirs;
-    return greater ? Verdict::ChooseMine : Verdict::ChooseTheirs;
+    return m.hash > t.hash ? Verdict::ChooseMine : Verdict::ChooseTheirs;
+}
+
+bool learn(Trail& trail, const Trail& other) {
+    Trail more;
+    for (const log::Step& step : other)
+        if (!log::holds(trail, step.revision))
+            more.push_back(step);
+    trail.insert(trail.end() - 1, more.begin(), more.end());
+    return !more.empty();
 }
 
 Trail joined(const Trail& winner, const Trail& loser) {
     Trail all = winner;
+    if (winner.back().hash == loser.back().hash) {
+        learn(all, loser);
+        return all;
+    }
     for (const log::Step& step : loser)
         if (!log::holds(winner, step.revision))
             all.push_back(step);

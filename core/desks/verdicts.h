@@ -28,11 +28,16 @@ struct Side {
 
 /// Both desks come to the same, whichever asks: the verdict of the one is the other's turned round.
 /// Where one side says what it said when they last agreed, the other counts. Of two new states the
-/// one that is there beats a removal, then the longer trail counts, then the greater revision.
+/// one that is there beats a removal, then the greater hash counts: what a state says, and not how
+/// long its trail is, lest three desks that take from one another in a ring turn for ever.
 Verdict verdictOn(const Side& mine, const Side& theirs);
 
+/// Adds what another desk knows of the past of the same state; whether that was anything.
+bool learn(Trail& trail, const Trail& other);
+
 /// The trail where two meet, with what the winner says: all of both, the winner's first, and a last
-/// step that both desks find alike.
+/// step that both desks find alike. Where both say the same it is the winner's own last step: a new
+/// one at each meeting would never come to rest.
 Trail joined(const Trail& winner, const Trail& loser);
 
 } // namespace slopebook::desks

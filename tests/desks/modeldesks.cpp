@@ -294,20 +294,22 @@ std::set<std::string> ModelDesks::tokens(const Desk& desk) const {
 }
 
 std::string ModelDesks::settleAll() {
-    constexpr int mostRounds = 12;
+    const bool ring = chance(0.5); // each takes from its neighbour alone, or all from all
+    constexpr int mostRounds = 20;
     constexpr std::size_t longestTrail = 300; // of 70 steps over all desks
     for (int round = 0; round < mostRounds; ++round) {
         std::vector<Desk> before;
         for (const Room& room : m_rooms)
             before.push_back(room.desk);
-        for (Room& mine : m_rooms)
-            for (Room& theirs : m_rooms)
-                if (&mine != &theirs) {
-                    if (chance(0.3))
-                        bothAtOnce(mine, theirs);
-                    else
-                        meet(mine, theirs.desk);
-                }
+        for (std::size_t mine = 0; mine < m_rooms.size(); ++mine)
+            for (std::size_t theirs = 0; theirs < m_rooms.size(); ++theirs) {
+                if (ring ? theirs != (mine + 1) % m_rooms.size() : theirs == mine)
+                    continue;
+                if (!ring && chance(0.3))
+                    bothAtOnce(m_rooms[mine], m_rooms[theirs]);
+                else
+                    meet(m_rooms[mine], m_rooms[theirs].desk);
+            }
         for (const Room& room : m_rooms)
             for (const auto& [slot, atom] : room.desk)
                 if (atom.trail.size() > longestTrail)

@@ -64,15 +64,8 @@ private slots:
             true, Verdict::JoinTheirs);
         row("mine went on and back, they removed it", {"a", "b", "a"}, true, {"a", "gone"}, false,
             Verdict::JoinTheirs);
-        row("both say the same, mine in more steps", {"a", "b", "c"}, true, {"a", "c"}, true,
-            Verdict::JoinMine);
-        row("both new, theirs in more steps", {"a", "b"}, true, {"a", "c", "d"}, true,
-            Verdict::ChooseTheirs);
         row("an edit beats a removal of more steps", {"a", "b"}, true, {"a", "c", "gone"}, false,
             Verdict::ChooseMine);
-        row("nothing in common", {"a", "b"}, true, {"c"}, true, Verdict::ChooseMine);
-        row("both went back", {"a", "b", "a"}, true, {"a", "c", "d", "a"}, true,
-            Verdict::JoinTheirs);
     }
     void bothSides() {
         QFETCH(Words, mine);
@@ -86,13 +79,29 @@ private slots:
         QCOMPARE(verdictOn({t, theirsAlive}, {m, mineAlive}), turned(verdict));
     }
 
-    void equalLengthsGoByTheRevision() {
-        const Trail one = trailOf({"a", "b"});
+    // Whichever took more steps: of two new states the one of the greater hash.
+    void twoNewStatesGoByWhatTheySay() {
+        for (const Words& longer : {Words{"a", "b"}, Words{"a", "x", "b"}, Words{"b"}}) {
+            const Trail one = trailOf(longer);
+            const Trail other = trailOf({"a", "c"});
+            const Verdict verdict = verdictOn({one}, {other});
+            QCOMPARE(verdict,
+                     hashOf("b") > hashOf("c") ? Verdict::ChooseMine : Verdict::ChooseTheirs);
+            QCOMPARE(verdictOn({other}, {one}), turned(verdict));
+        }
+    }
+
+    // Both say the same: no new state, the greater revision stands.
+    void twoThatSayTheSame() {
+        const Trail one = trailOf({"a", "b", "c"});
         const Trail other = trailOf({"a", "c"});
         const bool greater = one.back().revision > other.back().revision;
-        const Verdict verdict = verdictOn({one}, {other});
-        QCOMPARE(verdict, greater ? Verdict::ChooseMine : Verdict::ChooseTheirs);
-        QCOMPARE(verdictOn({other}, {one}), turned(verdict));
+        QCOMPARE(verdictOn({one}, {other}), greater ? Verdict::JoinMine : Verdict::JoinTheirs);
+        const Trail here = greater ? joined(one, other) : joined(other, one);
+        QCOMPARE(here.size(), std::size_t{4});
+        QCOMPARE(here.back(), greater ? one.back() : other.back());
+        QCOMPARE(verdictOn({greater ? other : one}, {here}), Verdict::Theirs);
+        QCOMPARE(verdictOn({greater ? one : other}, {here}), Verdict::Same);
     }
 
     // Joined on both desks at once, each is the other's state: nothing swaps.
