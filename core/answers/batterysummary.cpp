@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/batterysummary.h"
 
+#include "core/answers/sources.h"
 #include "core/answers/testkinds.h"
 #include "core/model/phrases/answers.h"
 
@@ -86,7 +87,7 @@ std::vector<Words> batterySources(const BatteryComparison& battery) {
         if (test.read.smallest)
             add(say("%1: smallest change that matters %2 %3, %4", testName(kind.name),
                     figure(test.read.smallest->value, kind.decimals), kind.unit,
-                    test.read.smallest->source));
+                    wholeSourceOf(*test.read.smallest)));
     }
     return lines;
 }

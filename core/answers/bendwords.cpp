@@ -2,6 +2,7 @@
 #include "core/answers/bendwords.h"
 
 #include "core/answers/figures.h"
+#include "core/answers/sources.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
@@ -88,7 +89,7 @@ Words bendSource(const Bend& bend) {
     if (bend.envelope)
         return say(
             "bend allowance: any of the shipped curves, for none is published for this lift");
-    const Words source = asIs(cited(bend.source()));
+    const Words source = sourceWords(cited(bend.source()));
     return bend.ladders > 0
                ? say("bend allowance: %1 to %2 times the published curve of the lift (%3), by %4 "
                      "own full ladders",

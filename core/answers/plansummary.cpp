@@ -2,6 +2,7 @@
 #include "core/answers/plansummary.h"
 
 #include "core/answers/figures.h"
+#include "core/answers/sources.h"
 #include "core/model/phrases/answers.h"
 
 #include <utility>
@@ -98,7 +99,7 @@ std::vector<Words> relationWords(const Answer<SquadRelation>& squad,
                         "about the curve.",
                         squad->athletes, squad->points.size(), figure(squad->used().s(), 1))
                   : asSentence(squad.why().reason),
-            published ? say("Published: %1.", cited(std::string(published->source)))
+            published ? say("Published: %1.", sourceWords(cited(std::string(published->source))))
                       : say("No published equation is known for this lift and kind of velocity."),
             say("People differ: such a share is of others, never of this athlete.")};
 }

@@ -3,6 +3,7 @@
 
 #include "core/answers/figures.h"
 #include "core/answers/samename.h"
+#include "core/answers/sources.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
@@ -52,7 +53,7 @@ double velocityAt(const PublishedRelation& r, double percent) {
 }
 
 Words nameOf(const PublishedRelation& relation) {
-    return say("the published equation (%1)", cited(std::string(relation.source)));
+    return say("the published equation (%1)", sourceWords(cited(std::string(relation.source))));
 }
 
 } // namespace slopebook::answers

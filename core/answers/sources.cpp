@@ -2,18 +2,38 @@
 #include "core/answers/sources.h"
 
 #include "core/model/phrases/answers.h"
+#include "core/model/phrases/sources.h"
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
 namespace slopebook::answers {
 
+Words sourceWords(const std::string& source) {
+    return std::ranges::find(phrases::sources, source) == std::end(phrases::sources)
+               ? asIs(source)
+               : filled(source);
+}
+
+Words wholeSourceOf(const Smallest& smallest) {
+    switch (smallest.origin) {
+    case Smallest::Origin::Squad:
+        return say("0.2 x robust SD of %1 athletes", smallest.athletes);
+    case Smallest::Origin::Coach:
+        return say("the coach's own");
+    case Smallest::Origin::Published:
+        break;
+    }
+    return sourceWords(smallest.source);
+}
+
 Words sourceOf(const Smallest& smallest) {
     switch (smallest.origin) {
     case Smallest::Origin::Squad:
-        return say("squad: %1", smallest.source);
+        return say("squad: %1", wholeSourceOf(smallest));
     case Smallest::Origin::Coach:
-        return say("the coach's own");
+        return wholeSourceOf(smallest);
     case Smallest::Origin::Published:
         break;
     }
@@ -22,7 +42,7 @@ Words sourceOf(const Smallest& smallest) {
 
 Words citationOf(const Smallest& smallest) {
     return smallest.origin == Smallest::Origin::Published && !smallest.source.empty()
-               ? say("published smallest change that matters: %1", smallest.source)
+               ? say("published smallest change that matters: %1", sourceWords(smallest.source))
                : Words();
 }
 
@@ -81,7 +101,7 @@ Words sourceOf(const DayNoise& noise) {
 
 Words citationOf(const DayNoise& noise) {
     return publishedShare(noise) >= leastShare && !noise.source.empty()
-               ? say("published day-to-day noise: %1", noise.source)
+               ? say("published day-to-day noise: %1", sourceWords(noise.source))
                : Words();
 }
 
@@ -106,12 +126,13 @@ Words sourceOf(const Mvt& mvt) {
 
 Words citationOf(const Mvt& mvt) {
     return mvt.origin == Mvt::Origin::Published && !mvt.source.empty()
-               ? say("published MVT: %1", mvt.source)
+               ? say("published MVT: %1", sourceWords(mvt.source))
                : Words();
 }
 
 Words wholeSourceOf(const Mvt& mvt) {
-    return citationOf(mvt).empty() ? sourceOf(mvt) : say("published, not yours: %1", mvt.source);
+    return citationOf(mvt).empty() ? sourceOf(mvt)
+                                   : say("published, not yours: %1", sourceWords(mvt.source));
 }
 
 bool noneFound(const DayNoise& noise) {

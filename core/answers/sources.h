@@ -19,6 +19,12 @@ Sourced asCited(Sourced figure) {
     return figure;
 }
 
+/// A source of the shipped figures as the window's language says it; any other as it is written.
+Words sourceWords(const std::string& source);
+
+/// "0.2 x robust SD of 12 athletes", "the coach's own", or the citation: where a line holds the
+/// source and nothing else.
+Words wholeSourceOf(const Smallest& smallest);
 /// "squad: 0.2 x SD of 12 athletes", "the coach's own", "published, not yours". What is published
 /// is cited behind (citationOf).
 Words sourceOf(const Smallest& smallest);

@@ -2,6 +2,7 @@
 #include "core/answers/testnoise.h"
 
 #include "core/answers/figures.h"
+#include "core/answers/sources.h"
 #include "core/model/phrases/answers.h"
 #include "core/stats/infinity.h"
 #include "core/stats/repeats.h"
@@ -80,7 +81,7 @@ std::optional<TestNoiseUsed> testNoise(const Stored<TestKindId, TestKind>& kind,
     return TestNoiseUsed{.te = given->percent ? given->value / 100 * value : given->value,
                          .df = stats::infinity,
                          .origin = Origin::Kind,
-                         .source = asIs(cited(given->source))};
+                         .source = sourceWords(cited(given->source))};
 }
 
 std::optional<double> attemptNoise(const TestValue& before, const TestValue& after) {

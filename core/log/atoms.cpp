@@ -76,7 +76,7 @@ void erase(Connection& db, const Atom& atom) {
     changeTally(db, "atom", change);
 }
 
-void replace(Connection& db, const Atom& held, const Atom& now) {
+void replace(Connection& db, const Atom& held, const Atom& now, Tally* gathered = nullptr) {
     Query(db,
           "UPDATE atoms SET uuid = ?, hash = ?, trail = ? "
           "WHERE kind = ? AND one = ? AND two = ? AND three = ?",
@@ -84,9 +84,11 @@ void replace(Connection& db, const Atom& held, const Atom& now) {
           held.key.three)
         .run();
     Tally change;
-    change.take(weightOf(held));
-    change.add(weightOf(now));
-    changeTally(db, "atom", change);
+    Tally& into = gathered == nullptr ? change : *gathered;
+    into.take(weightOf(held));
+    into.add(weightOf(now));
+    if (gathered == nullptr)
+        changeTally(db, "atom", change);
 }
 
 void insertRemoved(Connection& db, const RemovedAtom& removed) {
@@ -287,12 +289,16 @@ void renameAtom(Connection& db, const AtomKey& key, const Sixteen& uuid, const T
         rewriteAtom(db, *held, {.key = key, .uuid = uuid, .hash = held->hash}, trail);
 }
 
-void rewriteAtom(Connection& db, const Atom& held, const Atom& now, const Trail& trail) {
+void rewriteAtom(Connection& db, const Atom& held, const Atom& now, const Trail& trail,
+                 Tally* gathered) {
     replace(db, held,
             {.key = held.key,
              .uuid = now.uuid,
              .hash = now.hash,
-             .trail = packed(trail, now.hash, true)});
+             .trail = packed(trail, now.hash, true)},
+            gathered);
+    if (!meetsStore(db))
+        return;
     if (now.uuid != held.uuid)
         eraseUnsent(db, std::span(&held.uuid, 1)); // nobody knows that name
     noteUnsent(db, now.uuid);
@@ -312,17 +318,12 @@ void forgetRemoved(Connection& db, const RemovedAtom& removed) {
 }
 
 namespace {
-void addTo(Checksum& sum, const Sixteen& value) {
-    sum.add(std::string_view(reinterpret_cast<const char*>(value.data()), value.size()));
-}
-
 /// Trails that are short and contents that were not kept add nothing: what was written before
 /// there were any weighs what it weighed.
 Checksum sumOf(const Atom& atom) {
     Checksum sum('a');
     sum.add(atom.key.kind).add(atom.key.one).add(atom.key.two).add(atom.key.three);
-    addTo(sum, atom.uuid);
-    addTo(sum, atom.hash);
+    sum.add(viewOf(atom.uuid)).add(viewOf(atom.hash));
     if (!atom.trail.empty())
         sum.add(std::string_view("trail")).add(std::string_view(atom.trail));
     return sum;

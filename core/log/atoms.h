@@ -81,8 +81,10 @@ void insertAtom(Connection& db, const Atom& atom);
 
 /// Gives one that stands here another UUID and trail, as another log knows it.
 void renameAtom(Connection& db, const AtomKey& key, const Sixteen& uuid, const Trail& trail);
-/// Puts another in place of one that stands there, with that trail, under the same key.
-void rewriteAtom(Connection& db, const Atom& held, const Atom& now, const Trail& trail);
+/// Puts another in place of one that stands there, with that trail, under the same key. gathered:
+/// takes the change of the tally "atom", which is then the caller's to write.
+void rewriteAtom(Connection& db, const Atom& held, const Atom& now, const Trail& trail,
+                 Tally* gathered = nullptr);
 /// Puts a removed one in place of what was known of it; it must not stand here.
 void putRemoved(Connection& db, const RemovedAtom& removed);
 /// It stands here again.

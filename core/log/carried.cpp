@@ -12,22 +12,22 @@ namespace slopebook::log {
 
 namespace {
 /// Every kind after those that it may belong to.
-constexpr std::array inOrder{"athlete",
-                             "device",
-                             "lift",
-                             "test",
-                             "block",
-                             "equipment",
-                             "station",
-                             "session",
-                             "lift conditions",
-                             "test conditions",
-                             "set",
-                             "attempt",
-                             "gap",
-                             "check load",
-                             "roster",
-                             "conflict"};
+constexpr std::array kindsInOrder{"athlete",
+                                  "device",
+                                  "lift",
+                                  "test",
+                                  "block",
+                                  "equipment",
+                                  "station",
+                                  "session",
+                                  "lift conditions",
+                                  "test conditions",
+                                  "set",
+                                  "attempt",
+                                  "gap",
+                                  "check load",
+                                  "roster",
+                                  "conflict"};
 
 std::optional<Sixteen> intoOf(const std::string& content) {
     const Thing thing = readContent(
@@ -75,7 +75,9 @@ Carried gone(Connection& db, const RemovedAtom& removed) {
 }
 
 void requireEnd(const Trail& trail, const Sixteen& hash, bool alive) {
-    if (trail.empty() || trail.back().hash != stepHash(hash, alive))
+    const std::size_t least = alive ? 1 : 2;
+    if (trail.size() < least || trail.back().hash != stepHash(hash, alive) ||
+        trail.front().revision != revisionAfter({}, trail.front().hash))
         throw BadInput(say("a trail that does not end with what the thing says"),
                        say("the trail of that very thing"));
 }
@@ -89,7 +91,7 @@ void visitCarried(Connection& db, const std::function<void(const Carried&)>& vis
                         notAsWritten(db, key);
                     visit(living(db, *atom, said));
                 });
-    for (const char* kind : inOrder)
+    for (const char* kind : kindsInOrder)
         visitRemoved(db, kind, [&](const RemovedAtom& removed) { visit(gone(db, removed)); });
 }
 

@@ -7,8 +7,6 @@
 #include "core/log/named.h"
 #include "core/log/sessionrows.h"
 
-#include <algorithm>
-
 namespace slopebook::log {
 
 namespace {
@@ -39,13 +37,8 @@ Found headAt(Connection& db, std::int64_t key) {
 }
 
 Found setAt(Connection& db, std::int64_t key) {
-    Query row(db, "SELECT session FROM sets WHERE id = ?", key);
-    if (!row.next())
-        return std::nullopt;
-    const auto sets = readSets(db, row.id<SessionId>(0));
-    const auto found = std::ranges::find_if(
-        sets, [&](const StoredSet& stored) { return raw(stored.placed.id) == key; });
-    return found == sets.end() ? std::nullopt : Found(contentOf(uuidsIn(db), found->placed));
+    const auto stored = readSet(db, SetId{key});
+    return stored ? Found(contentOf(uuidsIn(db), stored->placed)) : std::nullopt;
 }
 
 Found conditionsAt(Connection& db, SessionId session, LiftId lift) {

@@ -70,9 +70,7 @@ Content contentOf(const UuidOf& uuids, const Thing& thing) {
 }
 
 Sixteen conflictUuid(const Sixteen& about, const Sixteen& revision) {
-    std::string name = "conflict";
-    name.append(reinterpret_cast<const char*>(revision.data()), revision.size());
-    return derivedUuid(about, name);
+    return derivedUuid(about, std::string("conflict").append(viewOf(revision)));
 }
 
 } // namespace slopebook::log

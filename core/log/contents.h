@@ -106,9 +106,7 @@ private:
     void put(Mass value) { number(value.grams); }
     void put(ExactMass value) { number(value.units); }
     void put(Effort value) { number(value.halves); }
-    void put(const Sixteen& value) {
-        m_bytes.append(reinterpret_cast<const char*>(value.data()), value.size());
-    }
+    void put(const Sixteen& value) { m_bytes.append(viewOf(value)); }
     template <class Enum>
     requires std::is_enum_v<Enum>
     void put(Enum value) {

@@ -85,6 +85,8 @@ public:
         : m_db(db), m_before(before) {
         for (const Identity& one : identities)
             m_byPlace.emplace(one.place, &one);
+        for (Query rows(db, "SELECT uuid FROM removed_atoms"); rows.next();)
+            m_removed.insert(rows.sixteen(0));
     }
 
     void all() {
@@ -108,6 +110,7 @@ public:
                 sayAnew(*atom, contentHash(uuids, session.value));
         }
     }
+    const Tally& change() const { return m_change; }
 
 private:
     void take(const Atom& atom, const Content& said) {
@@ -127,14 +130,21 @@ private:
         trail.pop_back();
         if (trail.empty() || trail.back().hash != hash)
             extend(trail, hash);
-        rewriteAtom(m_db, atom, {.key = atom.key, .uuid = atom.uuid, .hash = hash}, trail);
+        rewriteAtom(m_db, atom, {.key = atom.key, .uuid = atom.uuid, .hash = hash}, trail,
+                    &m_change);
     }
 
     bool adopt(const Atom& atom, const Identity& identity, const Sixteen& hash) {
-        if (identity.uuid != atom.uuid && atomOf(m_db, identity.uuid))
+        if (m_before.contains(identity.uuid) || !m_given.insert(identity.uuid).second)
             return false;
+        if (identity.uuid == atom.uuid) { // back where it was removed: its trail went on here
+            sayAnew(atom, hash);
+            return true;
+        }
         Trail trail = identity.trail;
-        if (const auto removed = removedAtomOf(m_db, identity.uuid)) {
+        if (const auto removed = m_removed.contains(identity.uuid)
+                                     ? removedAtomOf(m_db, identity.uuid)
+                                     : std::nullopt) {
             const Trail here = trailOf(removed->atom, false);
             if (!holds(trail, revisionOf(here)))
                 trail = here;
@@ -142,7 +152,8 @@ private:
         }
         if (trail.empty() || trail.back().hash != hash)
             extend(trail, hash);
-        rewriteAtom(m_db, atom, {.key = atom.key, .uuid = identity.uuid, .hash = hash}, trail);
+        rewriteAtom(m_db, atom, {.key = atom.key, .uuid = identity.uuid, .hash = hash}, trail,
+                    &m_change);
         if (atom.key.two == 0) // may be spoken of
             m_uuids.insert_or_assign({kindFor(atom.key.kind), atom.key.one}, identity.uuid);
         return true;
@@ -153,6 +164,8 @@ private:
 
     Connection& m_db;
     const std::set<Sixteen>& m_before;
+    std::set<Sixteen> m_given, m_removed;
+    Tally m_change;
     std::map<ThingPlace, const Identity*> m_byPlace;
     std::map<std::pair<std::string_view, std::int64_t>, Sixteen> m_uuids;
     std::set<std::string> m_kinds;
@@ -163,7 +176,9 @@ void takeIdentities(const Log& log, const std::vector<Identity>& identities,
                     const std::set<Sixteen>& before) {
     log.impl().write([&] {
         log.impl().settle();
-        Taking(log.impl().db, identities, before).all();
+        Taking taking(log.impl().db, identities, before);
+        taking.all();
+        log.impl().tally("atom", 0, taking.change());
     });
 }
 

@@ -90,20 +90,39 @@ std::vector<Rep> readReps(Connection& db, SetId id) {
     return reps;
 }
 
+namespace {
+/// Without its reps.
+StoredSet readSetRow(const Query& row) {
+    StoredSet stored{.placed = {.id = row.id<SetId>(2),
+                                .session = row.id<SessionId>(5),
+                                .lift = row.id<LiftId>(3),
+                                .ordinal = row.small(4)},
+                     .point = row.optionalReal(0),
+                     .counting = row.small(1)};
+    ColumnReader reader{row, 6};
+    setColumns(stored.placed.set, reader);
+    return stored;
+}
+} // namespace
+
+std::optional<StoredSet> readSet(Connection& db, SetId id) {
+    static const std::string byId =
+        sqlFor<Set>("sets", "point, counting, id, lift, ordinal, session", " WHERE id = ?",
+                    [](const Set& set, ColumnNames& names) { setColumns(set, names); })
+            .select;
+    Query row(db, byId.c_str(), id);
+    if (!row.next())
+        return std::nullopt;
+    StoredSet stored = readSetRow(row);
+    stored.placed.set.reps = readReps(db, id);
+    return stored;
+}
+
 std::vector<StoredSet> readSets(Connection& db, SessionId session) {
     std::vector<StoredSet> sets;
     Query rows(db, setSql().select.c_str(), session);
-    while (rows.next()) {
-        StoredSet stored{.placed = {.id = rows.id<SetId>(2),
-                                    .session = session,
-                                    .lift = rows.id<LiftId>(3),
-                                    .ordinal = rows.small(4)},
-                         .point = rows.optionalReal(0),
-                         .counting = rows.small(1)};
-        ColumnReader reader{rows, 6};
-        setColumns(stored.placed.set, reader);
-        sets.push_back(std::move(stored));
-    }
+    while (rows.next())
+        sets.push_back(readSetRow(rows));
     // All of the session in one go, beside their sets.
     Query reps(db,
                "SELECT reps.set_id, reps.velocity, reps.excluded FROM sets CROSS JOIN reps "

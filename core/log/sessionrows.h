@@ -41,6 +41,8 @@ void gapColumns(Held& gap, Visitor& visit) {
 }
 
 std::vector<Rep> readReps(Connection& db, SetId id);
+/// Nothing where it is not there.
+std::optional<StoredSet> readSet(Connection& db, SetId id);
 /// In order of lift and ordinal.
 std::vector<StoredSet> readSets(Connection& db, SessionId session);
 /// In order of lift; those of lifts with conditions alone.

@@ -18,10 +18,6 @@ constexpr char markRows[] = "SELECT n, tag FROM marks ";
 constexpr char sentRows[] = "SELECT uuid, squad, version, revision FROM sent ";
 constexpr char unsentRows[] = "SELECT uuid, squad FROM unsent ";
 
-std::string_view viewOf(const Sixteen& value) {
-    return {reinterpret_cast<const char*>(value.data()), value.size()};
-}
-
 JoinedStore readStore(const Query& row) {
     return {.id = row.sixteen(0),
             .connection = row.text(1),
@@ -277,7 +273,7 @@ void eraseUnsent(Connection& db, std::span<const Sixteen> uuids) {
 
 namespace {
 template <class Read>
-Tally tallied(Connection& db, const char* sql, const Read& read) {
+Tally tallyOfRows(Connection& db, const char* sql, const Read& read) {
     Tally tally;
     for (Query rows(db, sql); rows.next();)
         tally.add(weightOf(read(rows)));
@@ -286,11 +282,11 @@ Tally tallied(Connection& db, const char* sql, const Read& read) {
 } // namespace
 
 std::vector<StoreTally> storeTallies(Connection& db) {
-    return {{"store", "store", tallied(db, storeRow, readStore)},
-            {"squad", "squads", tallied(db, squadRows, readSquad)},
-            {"mark", "marks", tallied(db, markRows, readMark)},
-            {"sent", "sent", tallied(db, sentRows, readSent)},
-            {"unsent", "unsent", tallied(db, unsentRows, readUnsent)}};
+    return {{"store", "store", tallyOfRows(db, storeRow, readStore)},
+            {"squad", "squads", tallyOfRows(db, squadRows, readSquad)},
+            {"mark", "marks", tallyOfRows(db, markRows, readMark)},
+            {"sent", "sent", tallyOfRows(db, sentRows, readSent)},
+            {"unsent", "unsent", tallyOfRows(db, unsentRows, readUnsent)}};
 }
 
 } // namespace slopebook::log

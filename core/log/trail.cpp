@@ -11,10 +11,6 @@ namespace slopebook::log {
 namespace {
 constexpr std::size_t stepBytes = 2 * sizeof(Sixteen);
 
-std::string_view viewOf(const Sixteen& value) {
-    return {reinterpret_cast<const char*>(value.data()), value.size()};
-}
-
 Sixteen sixteenAt(std::string_view bytes, std::size_t at) {
     Sixteen value{};
     std::copy_n(bytes.begin() + static_cast<std::ptrdiff_t>(at), value.size(),
@@ -89,6 +85,9 @@ Trail readTrail(std::string_view bytes) {
     for (std::size_t at = 0; at < bytes.size(); at += stepBytes)
         trail.push_back(
             {.revision = sixteenAt(bytes, at), .hash = sixteenAt(bytes, at + sizeof(Sixteen))});
+    if (trail.front().revision != revisionAfter({}, trail.front().hash))
+        throw BadInput(say("a trail whose first step is none"),
+                       say("the steps of a thing, of 32 bytes each"));
     return trail;
 }
 

@@ -43,7 +43,8 @@ const Step* lastCommon(const Trail& one, const Trail& other);
 
 /// Step after step, revision then hash: 32 bytes each.
 std::string bytesOf(const Trail& trail);
-/// The trail of such bytes. Throws BadInput for what is none: cut within a step, or empty.
+/// The trail of such bytes. Throws BadInput for what is none: cut within a step, empty, or begun
+/// otherwise than a trail begins.
 Trail readTrail(std::string_view bytes);
 
 } // namespace slopebook::log

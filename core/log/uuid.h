@@ -13,6 +13,9 @@
 namespace slopebook::log {
 
 using Sixteen = std::array<unsigned char, 16>;
+inline std::string_view viewOf(const Sixteen& value) {
+    return {reinterpret_cast<const char*>(value.data()), value.size()};
+}
 
 /// A version 4 UUID, from the system's own source of randomness.
 Sixteen randomUuid();

@@ -42,7 +42,7 @@ std::optional<std::string> parseHex(std::string_view text) {
 }
 
 std::string uuidText(const Sixteen& uuid) {
-    std::string text = hexOf({reinterpret_cast<const char*>(uuid.data()), uuid.size()});
+    std::string text = hexOf(viewOf(uuid));
     for (const std::size_t at : dashes)
         text.insert(at, 1, '-');
     return text;

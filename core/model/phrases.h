@@ -10,6 +10,7 @@
 #include "core/model/phrases/model.h"
 #include "core/model/phrases/names.h"
 #include "core/model/phrases/questions.h"
+#include "core/model/phrases/sources.h"
 #include "core/model/phrases/traces.h"
 
 #include <array>
@@ -18,7 +19,7 @@
 
 namespace slopebook::phrases {
 
-inline constexpr std::array<std::span<const std::string_view>, 9> lists{
-    answers, desks, exchange, log, model, questions, testNames, periodNames, traces};
+inline constexpr std::array<std::span<const std::string_view>, 10> lists{
+    answers, desks, exchange, log, model, questions, testNames, periodNames, sources, traces};
 
 } // namespace slopebook::phrases

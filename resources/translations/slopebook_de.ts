@@ -6827,6 +6827,254 @@ liegt über dem geschätzten 1RM</translation>
         <source>%1..%2</source>
         <translation>%1 bis %2</translation>
     </message>
+    <message>
+        <source>typical error of the speed at one load between days, 0.035 m/s (0.026 to 0.04 by Grgic et al., Front Physiol 2020, and Orange et al., J Strength Cond Res 2020, the latter of CVs at assumed speeds); less the scatter about a line of 0.015 to 0.025 m/s (the middle of both ends)</source>
+        <translation>typischer Messfehler der Geschwindigkeit bei einer Last zwischen Tagen, 0,035 m/s (0,026 bis 0,04 nach Grgic et al., Front Physiol 2020, und Orange et al., J Strength Cond Res 2020, letzteres aus VK bei angenommenen Geschwindigkeiten); abzüglich der Streuung um eine Gerade von 0,015 bis 0,025 m/s (die Mitte beider Enden)</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD over the mean of measured 1RMs, median of seven groups of four lifts (2.3 to 4.7 %); in m/s along 50 to 70 % 1RM, mean of five published equations (from memory): 0.0155 m/s per %</source>
+        <translation>0,2-mal SD zwischen Athleten durch den Mittelwert gemessener 1RM, Median von sieben Gruppen bei vier Übungen (2,3 bis 4,7 %); in m/s zwischen 50 und 70 % 1RM, Mittel von fünf veröffentlichten Gleichungen (aus dem Gedächtnis): 0,0155 m/s je %</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD over the mean of measured 1RMs, median of seven groups of four lifts (2.3 to 4.7 %); in m/s along 50 to 70 % 1RM, mean of five published equations: 0.0155 m/s per %</source>
+        <translation>0,2-mal SD zwischen Athleten durch den Mittelwert gemessener 1RM, Median von sieben Gruppen bei vier Übungen (2,3 bis 4,7 %); in m/s zwischen 50 und 70 % 1RM, Mittel von fünf veröffentlichten Gleichungen: 0,0155 m/s je %</translation>
+    </message>
+    <message>
+        <source>typical error of the speed at one load between days, 0.035 to 0.04 m/s by judgement: none read in m/s, CVs (2.84 to 7.72 %) a little above those of mean speed (2.55 to 7.61 %; bench pull, Garcia-Ramos et al., PLoS ONE 2019); less the scatter about a line of 0.015 to 0.025 m/s (the middle of both ends)</source>
+        <translation>typischer Messfehler der Geschwindigkeit bei einer Last zwischen Tagen, 0,035 bis 0,04 m/s nach Ermessen: keiner in m/s gelesen, VK (2,84 bis 7,72 %) etwas über denen der mittleren Geschwindigkeit (2,55 bis 7,61 %; Bankziehen, Garcia-Ramos et al., PLoS ONE 2019); abzüglich der Streuung um eine Gerade von 0,015 bis 0,025 m/s (die Mitte beider Enden)</translation>
+    </message>
+    <message>
+        <source>typical error of the speed at one load between days, 0.055 m/s (bench press 3.9 to 8.4 %, Orange et al., J Strength Cond Res 2020, at assumed speeds); less the scatter about a line of 0.015 to 0.025 m/s (the middle of both ends)</source>
+        <translation>typischer Messfehler der Geschwindigkeit bei einer Last zwischen Tagen, 0,055 m/s (Bankdrücken 3,9 bis 8,4 %, Orange et al., J Strength Cond Res 2020, bei angenommenen Geschwindigkeiten); abzüglich der Streuung um eine Gerade von 0,015 bis 0,025 m/s (die Mitte beider Enden)</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD over the mean of measured 1RMs, median of seven groups of four lifts (2.3 to 4.7 %)</source>
+        <translation>0,2-mal SD zwischen Athleten durch den Mittelwert gemessener 1RM, Median von sieben Gruppen bei vier Übungen (2,3 bis 4,7 %)</translation>
+    </message>
+    <message>
+        <source>Gonzalez-Badillo and Sanchez-Medina, Int J Sports Med 2010 (120 men, guided bar)</source>
+        <translation>Gonzalez-Badillo und Sanchez-Medina, Int J Sports Med 2010 (120 Männer, geführte Stange)</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD over the mean of measured 1RMs, men: 3.1 to 3.4 % (women 4.5 %); in m/s along 50 to 70 % 1RM, equation of Gonzalez-Badillo and Sanchez-Medina 2010 (from memory): 0.0155 m/s per %</source>
+        <translation>0,2-mal SD zwischen Athleten durch den Mittelwert gemessener 1RM, Männer: 3,1 bis 3,4 % (Frauen 4,5 %); in m/s zwischen 50 und 70 % 1RM, Gleichung von Gonzalez-Badillo und Sanchez-Medina 2010 (aus dem Gedächtnis): 0,0155 m/s je %</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD over the mean of measured 1RMs, men: 3.1 to 3.4 % (women 4.5 %); in m/s along 50 to 70 % 1RM, equation of Gonzalez-Badillo and Sanchez-Medina 2010: 0.0155 m/s per %</source>
+        <translation>0,2-mal SD zwischen Athleten durch den Mittelwert gemessener 1RM, Männer: 3,1 bis 3,4 % (Frauen 4,5 %); in m/s zwischen 50 und 70 % 1RM, Gleichung von Gonzalez-Badillo und Sanchez-Medina 2010: 0,0155 m/s je %</translation>
+    </message>
+    <message>
+        <source>Gonzalez-Badillo and Sanchez-Medina, Int J Sports Med 2010 (120 men, guided bar; mean and propulsive coincide where nothing is braked)</source>
+        <translation>Gonzalez-Badillo und Sanchez-Medina, Int J Sports Med 2010 (120 Männer, geführte Stange; mittlere und propulsive fallen zusammen, wo nicht gebremst wird)</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD over the mean of measured 1RMs, men: 3.1 to 3.4 % (women 4.5 %); in m/s along 50 to 70 % 1RM, equation of Gonzalez-Badillo and Sanchez-Medina 2010 (from memory): 0.0166 m/s per %</source>
+        <translation>0,2-mal SD zwischen Athleten durch den Mittelwert gemessener 1RM, Männer: 3,1 bis 3,4 % (Frauen 4,5 %); in m/s zwischen 50 und 70 % 1RM, Gleichung von Gonzalez-Badillo und Sanchez-Medina 2010 (aus dem Gedächtnis): 0,0166 m/s je %</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD over the mean of measured 1RMs, men: 3.1 to 3.4 % (women 4.5 %); in m/s along 50 to 70 % 1RM, equation of Gonzalez-Badillo and Sanchez-Medina 2010: 0.0166 m/s per %</source>
+        <translation>0,2-mal SD zwischen Athleten durch den Mittelwert gemessener 1RM, Männer: 3,1 bis 3,4 % (Frauen 4,5 %); in m/s zwischen 50 und 70 % 1RM, Gleichung von Gonzalez-Badillo und Sanchez-Medina 2010: 0,0166 m/s je %</translation>
+    </message>
+    <message>
+        <source>Banyard, Nosaka and Haff, J Strength Cond Res 2017 (17 men, free weight)</source>
+        <translation>Banyard, Nosaka und Haff, J Strength Cond Res 2017 (17 Männer, freie Hantel)</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD over the mean of measured 1RMs, squat: 27.2 of 140.3 kg (Banyard, Nosaka and Haff, J Strength Cond Res 2017); 4.7 % in 17 men (Int J Sports Med 2024); in m/s 0.0120 per % (parallel squat, 290 athletes; Naclerio and Larumbe-Zabala)</source>
+        <translation>0,2-mal SD zwischen Athleten durch den Mittelwert gemessener 1RM, Kniebeuge: 27,2 von 140,3 kg (Banyard, Nosaka und Haff, J Strength Cond Res 2017); 4,7 % bei 17 Männern (Int J Sports Med 2024); in m/s 0,0120 je % (parallele Kniebeuge, 290 Athleten; Naclerio und Larumbe-Zabala)</translation>
+    </message>
+    <message>
+        <source>Sanchez-Medina et al., Sports Med Int Open 2017 (80 men)</source>
+        <translation>Sanchez-Medina et al., Sports Med Int Open 2017 (80 Männer)</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD over the mean of measured 1RMs, squat: 27.2 of 140.3 kg (Banyard, Nosaka and Haff, J Strength Cond Res 2017); 4.7 % in 17 men (Int J Sports Med 2024); in m/s along 50 to 70 % 1RM, equation of Sanchez-Medina et al. 2017 (from memory): 0.0141 m/s per %</source>
+        <translation>0,2-mal SD zwischen Athleten durch den Mittelwert gemessener 1RM, Kniebeuge: 27,2 von 140,3 kg (Banyard, Nosaka und Haff, J Strength Cond Res 2017); 4,7 % bei 17 Männern (Int J Sports Med 2024); in m/s zwischen 50 und 70 % 1RM, Gleichung von Sanchez-Medina et al. 2017 (aus dem Gedächtnis): 0,0141 m/s je %</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD over the mean of measured 1RMs, squat: 27.2 of 140.3 kg (Banyard, Nosaka and Haff, J Strength Cond Res 2017); 4.7 % in 17 men (Int J Sports Med 2024); in m/s along 50 to 70 % 1RM, equation of Sanchez-Medina et al. 2017: 0.0141 m/s per %</source>
+        <translation>0,2-mal SD zwischen Athleten durch den Mittelwert gemessener 1RM, Kniebeuge: 27,2 von 140,3 kg (Banyard, Nosaka und Haff, J Strength Cond Res 2017); 4,7 % bei 17 Männern (Int J Sports Med 2024); in m/s zwischen 50 und 70 % 1RM, Gleichung von Sanchez-Medina et al. 2017: 0,0141 m/s je %</translation>
+    </message>
+    <message>
+        <source>Sanchez-Medina et al., Sports Med Int Open 2017 (80 men; mean and propulsive coincide where nothing is braked)</source>
+        <translation>Sanchez-Medina et al., Sports Med Int Open 2017 (80 Männer; mittlere und propulsive fallen zusammen, wo nicht gebremst wird)</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD over the mean of measured 1RMs, squat: 27.2 of 140.3 kg (Banyard, Nosaka and Haff, J Strength Cond Res 2017); 4.7 % in 17 men (Int J Sports Med 2024); in m/s along 50 to 70 % 1RM, equation of Sanchez-Medina et al. 2017 (from memory): 0.0160 m/s per %</source>
+        <translation>0,2-mal SD zwischen Athleten durch den Mittelwert gemessener 1RM, Kniebeuge: 27,2 von 140,3 kg (Banyard, Nosaka und Haff, J Strength Cond Res 2017); 4,7 % bei 17 Männern (Int J Sports Med 2024); in m/s zwischen 50 und 70 % 1RM, Gleichung von Sanchez-Medina et al. 2017 (aus dem Gedächtnis): 0,0160 m/s je %</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD over the mean of measured 1RMs, squat: 27.2 of 140.3 kg (Banyard, Nosaka and Haff, J Strength Cond Res 2017); 4.7 % in 17 men (Int J Sports Med 2024); in m/s along 50 to 70 % 1RM, equation of Sanchez-Medina et al. 2017: 0.0160 m/s per %</source>
+        <translation>0,2-mal SD zwischen Athleten durch den Mittelwert gemessener 1RM, Kniebeuge: 27,2 von 140,3 kg (Banyard, Nosaka und Haff, J Strength Cond Res 2017); 4,7 % bei 17 Männern (Int J Sports Med 2024); in m/s zwischen 50 und 70 % 1RM, Gleichung von Sanchez-Medina et al. 2017: 0,0160 m/s je %</translation>
+    </message>
+    <message>
+        <source>Helms et al., J Strength Cond Res 2017 (15 powerlifters); in others some 0.18 m/s by the 0.029 m/s and 15.7 % of Ruf et al. 2018</source>
+        <translation>Helms et al., J Strength Cond Res 2017 (15 Kraftdreikämpfer); bei anderen etwa 0,18 m/s nach den 0,029 m/s und 15,7 % von Ruf et al. 2018</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD over the mean of measured 1RMs; in m/s along 50 to 70 % 1RM, mean of five published equations (from memory): 0.0155 m/s per %</source>
+        <translation>0,2-mal SD zwischen Athleten durch den Mittelwert gemessener 1RM; in m/s zwischen 50 und 70 % 1RM, Mittel von fünf veröffentlichten Gleichungen (aus dem Gedächtnis): 0,0155 m/s je %</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD over the mean of measured 1RMs; in m/s along 50 to 70 % 1RM, mean of five published equations: 0.0155 m/s per %</source>
+        <translation>0,2-mal SD zwischen Athleten durch den Mittelwert gemessener 1RM; in m/s zwischen 50 und 70 % 1RM, Mittel von fünf veröffentlichten Gleichungen: 0,0155 m/s je %</translation>
+    </message>
+    <message>
+        <source>Janicijevic et al., Int J Sports Med 2024 (27 men); SD of the deadlift, Helms et al., J Strength Cond Res 2017</source>
+        <translation>Janicijevic et al., Int J Sports Med 2024 (27 Männer); SD des Kreuzhebens, Helms et al., J Strength Cond Res 2017</translation>
+    </message>
+    <message>
+        <source>that of the deadlift: 0.2 x between-athlete SD over the mean of measured 1RMs; in m/s along 50 to 70 % 1RM, mean of five published equations (from memory): 0.0155 m/s per %</source>
+        <translation>die des Kreuzhebens: 0,2-mal SD zwischen Athleten durch den Mittelwert gemessener 1RM; in m/s zwischen 50 und 70 % 1RM, Mittel von fünf veröffentlichten Gleichungen (aus dem Gedächtnis): 0,0155 m/s je %</translation>
+    </message>
+    <message>
+        <source>that of the deadlift: 0.2 x between-athlete SD over the mean of measured 1RMs; in m/s along 50 to 70 % 1RM, mean of five published equations: 0.0155 m/s per %</source>
+        <translation>die des Kreuzhebens: 0,2-mal SD zwischen Athleten durch den Mittelwert gemessener 1RM; in m/s zwischen 50 und 70 % 1RM, Mittel von fünf veröffentlichten Gleichungen: 0,0155 m/s je %</translation>
+    </message>
+    <message>
+        <source>Sanchez-Medina et al., Int J Sports Med 2014 (75 athletes), from memory</source>
+        <translation>Sanchez-Medina et al., Int J Sports Med 2014 (75 Athleten), aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>Sanchez-Medina et al., Int J Sports Med 2014 (75 athletes)</source>
+        <translation>Sanchez-Medina et al., Int J Sports Med 2014 (75 Athleten)</translation>
+    </message>
+    <message>
+        <source>Sanchez-Medina et al., Int J Sports Med 2014: 0.5058 at 100 % by the equation, from memory</source>
+        <translation>Sanchez-Medina et al., Int J Sports Med 2014: 0,5058 bei 100 % nach der Gleichung, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>Sanchez-Medina et al., Int J Sports Med 2014: 0.5058 at 100 % by the equation</source>
+        <translation>Sanchez-Medina et al., Int J Sports Med 2014: 0,5058 bei 100 % nach der Gleichung</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD over the mean of measured 1RMs, median of seven groups of four lifts (2.3 to 4.7 %); in m/s along 50 to 70 % 1RM, equation of Sanchez-Medina et al. 2014 (from memory): 0.0153 m/s per %</source>
+        <translation>0,2-mal SD zwischen Athleten durch den Mittelwert gemessener 1RM, Median von sieben Gruppen bei vier Übungen (2,3 bis 4,7 %); in m/s zwischen 50 und 70 % 1RM, Gleichung von Sanchez-Medina et al. 2014 (aus dem Gedächtnis): 0,0153 m/s je %</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD over the mean of measured 1RMs, median of seven groups of four lifts (2.3 to 4.7 %); in m/s along 50 to 70 % 1RM, equation of Sanchez-Medina et al. 2014: 0.0153 m/s per %</source>
+        <translation>0,2-mal SD zwischen Athleten durch den Mittelwert gemessener 1RM, Median von sieben Gruppen bei vier Übungen (2,3 bis 4,7 %); in m/s zwischen 50 und 70 % 1RM, Gleichung von Sanchez-Medina et al. 2014: 0,0153 m/s je %</translation>
+    </message>
+    <message>
+        <source>Balsalobre-Fernandez et al., Int J Sports Sci Coach 2018; Garcia-Ramos et al., Sports Biomech 2019: 0.19 to 0.20 (SD by the 12.9 to 24.6 % between athletes that was read), from memory</source>
+        <translation>Balsalobre-Fernandez et al., Int J Sports Sci Coach 2018; Garcia-Ramos et al., Sports Biomech 2019: 0,19 bis 0,20 (SD nach den gelesenen 12,9 bis 24,6 % zwischen Athleten), aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>Balsalobre-Fernandez et al., Int J Sports Sci Coach 2018; Garcia-Ramos et al., Sports Biomech 2019: 0.19 to 0.20 (SD by the 12.9 to 24.6 % between athletes that was read)</source>
+        <translation>Balsalobre-Fernandez et al., Int J Sports Sci Coach 2018; Garcia-Ramos et al., Sports Biomech 2019: 0,19 bis 0,20 (SD nach den gelesenen 12,9 bis 24,6 % zwischen Athleten)</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD over the mean of measured 1RMs, men (women 3.4 %); in m/s along 50 to 70 % 1RM, mean of five published equations (from memory): 0.0155 m/s per %</source>
+        <translation>0,2-mal SD zwischen Athleten durch den Mittelwert gemessener 1RM, Männer (Frauen 3,4 %); in m/s zwischen 50 und 70 % 1RM, Mittel von fünf veröffentlichten Gleichungen (aus dem Gedächtnis): 0,0155 m/s je %</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD over the mean of measured 1RMs, men (women 3.4 %); in m/s along 50 to 70 % 1RM, mean of five published equations: 0.0155 m/s per %</source>
+        <translation>0,2-mal SD zwischen Athleten durch den Mittelwert gemessener 1RM, Männer (Frauen 3,4 %); in m/s zwischen 50 und 70 % 1RM, Mittel von fünf veröffentlichten Gleichungen: 0,0155 m/s je %</translation>
+    </message>
+    <message>
+        <source>de Hoyo et al., J Strength Cond Res 2021 (102 men)</source>
+        <translation>de Hoyo et al., J Strength Cond Res 2021 (102 Männer)</translation>
+    </message>
+    <message>
+        <source>Sanchez-Moreno et al., Int J Sports Physiol Perform 2017, from memory</source>
+        <translation>Sanchez-Moreno et al., Int J Sports Physiol Perform 2017, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>Sanchez-Moreno et al., Int J Sports Physiol Perform 2017</source>
+        <translation>Sanchez-Moreno et al., Int J Sports Physiol Perform 2017</translation>
+    </message>
+    <message>
+        <source>between days 3.8 % (16 women; Appl Sci 2024;14:2662), 5.8 % (41 men; PMC7039490) and 2.5 % (17 adolescents, by a smallest detectable difference of 7 %; PMC5969001)</source>
+        <translation>zwischen Tagen 3,8 % (16 Frauen; Appl Sci 2024;14:2662), 5,8 % (41 Männer; PMC7039490) und 2,5 % (17 Jugendliche, nach einem kleinsten erkennbaren Unterschied von 7 %; PMC5969001)</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD of about 0.05 m (common practice)</source>
+        <translation>0,2-mal SD zwischen Athleten von etwa 0,05 m (übliche Praxis)</translation>
+    </message>
+    <message>
+        <source>judgement: none read between days; within a session 8.2 to 11.2 % (30 men; Stratford et al.) and 2 to 3 % (basketball players; Markwick et al., Int J Sports Physiol Perform 2015)</source>
+        <translation>nach Ermessen: zwischen Tagen keiner gelesen; innerhalb einer Einheit 8,2 bis 11,2 % (30 Männer; Stratford et al.) und 2 bis 3 % (Basketballspieler; Markwick et al., Int J Sports Physiol Perform 2015)</translation>
+    </message>
+    <message>
+        <source>between days: CV of at most 10 % (women, five rebounds; Comyns et al., Int J Sports Physiol Perform 2019), the upper end; 1.4 to 5.6 % in 23 elite athletes (Southey et al. 2023)</source>
+        <translation>zwischen Tagen: VK von höchstens 10 % (Frauen, fünf Sprünge; Comyns et al., Int J Sports Physiol Perform 2019), das obere Ende; 1,4 bis 5,6 % bei 23 Spitzenathleten (Southey et al. 2023)</translation>
+    </message>
+    <message>
+        <source>between days (16 women; Appl Sci 2024;14:2662)</source>
+        <translation>zwischen Tagen (16 Frauen; Appl Sci 2024;14:2662)</translation>
+    </message>
+    <message>
+        <source>between days 2.6 to 4.1 % of the distance (16 people; Dingenen et al., Knee 2019) and 2.9 % (17 adolescents, by a smallest detectable difference of 8 %; PMC5969001)</source>
+        <translation>zwischen Tagen 2,6 bis 4,1 % der Weite (16 Personen; Dingenen et al., Knee 2019) und 2,9 % (17 Jugendliche, nach einem kleinsten erkennbaren Unterschied von 8 %; PMC5969001)</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD implied by an SEM of 4.61 cm and the middle of its ICC of 0.92 to 0.97 (Ross, Langford and Whelan, J Strength Cond Res 2002, which test has which from memory): 0.2 SEM / sqrt(0.05)</source>
+        <translation>0,2-mal SD zwischen Athleten, wie sie aus einem Standardmessfehler von 4,61 cm und der Mitte seiner ICC von 0,92 bis 0,97 folgt (Ross, Langford und Whelan, J Strength Cond Res 2002, welcher Test welchen hat, aus dem Gedächtnis): 0,2 SEM / √0,05</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD implied by an SEM of 4.61 cm and the middle of its ICC of 0.92 to 0.97 (Ross, Langford and Whelan, J Strength Cond Res 2002): 0.2 SEM / sqrt(0.05)</source>
+        <translation>0,2-mal SD zwischen Athleten, wie sie aus einem Standardmessfehler von 4,61 cm und der Mitte seiner ICC von 0,92 bis 0,97 folgt (Ross, Langford und Whelan, J Strength Cond Res 2002): 0,2 SEM / √0,05</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD implied by an SEM of 11.17 cm and the middle of its ICC of 0.92 to 0.97 (Ross, Langford and Whelan, J Strength Cond Res 2002, which test has which from memory): 0.2 SEM / sqrt(0.05)</source>
+        <translation>0,2-mal SD zwischen Athleten, wie sie aus einem Standardmessfehler von 11,17 cm und der Mitte seiner ICC von 0,92 bis 0,97 folgt (Ross, Langford und Whelan, J Strength Cond Res 2002, welcher Test welchen hat, aus dem Gedächtnis): 0,2 SEM / √0,05</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD implied by an SEM of 11.17 cm and the middle of its ICC of 0.92 to 0.97 (Ross, Langford and Whelan, J Strength Cond Res 2002): 0.2 SEM / sqrt(0.05)</source>
+        <translation>0,2-mal SD zwischen Athleten, wie sie aus einem Standardmessfehler von 11,17 cm und der Mitte seiner ICC von 0,92 bis 0,97 folgt (Ross, Langford und Whelan, J Strength Cond Res 2002): 0,2 SEM / √0,05</translation>
+    </message>
+    <message>
+        <source>Ross, Langford and Whelan, J Strength Cond Res 2002 (SEM, 18 cadets, a month apart; 4.61 to 17.74 cm read, which test has which from memory)</source>
+        <translation>Ross, Langford und Whelan, J Strength Cond Res 2002 (Standardmessfehler, 18 Kadetten, ein Monat dazwischen; 4,61 bis 17,74 cm gelesen, welcher Test welchen hat, aus dem Gedächtnis)</translation>
+    </message>
+    <message>
+        <source>Ross, Langford and Whelan, J Strength Cond Res 2002 (SEM, 18 cadets, a month apart; 4.61 to 17.74 cm read)</source>
+        <translation>Ross, Langford und Whelan, J Strength Cond Res 2002 (Standardmessfehler, 18 Kadetten, ein Monat dazwischen; 4,61 bis 17,74 cm gelesen)</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD implied by that SEM and the middle of its ICC of 0.92 to 0.97: 0.2 SEM / sqrt(0.05)</source>
+        <translation>0,2-mal SD zwischen Athleten, wie sie aus jenem Standardmessfehler und der Mitte seiner ICC von 0,92 bis 0,97 folgt: 0,2 SEM / √0,05</translation>
+    </message>
+    <message>
+        <source>Ross, Langford and Whelan, J Strength Cond Res 2002 (SEM of the 6 m hop)</source>
+        <translation>Ross, Langford und Whelan, J Strength Cond Res 2002 (Standardmessfehler des 6-m-Hüpfens)</translation>
+    </message>
+    <message>
+        <source>between days (29 women, 3 days; J Orthop Surg Res 2023); within a session 0.10 to 0.173 m (Beckham et al., J Phys Act Res 2019), and at most 4.0 % in 50 boys a week apart (Carron, Pediatr Exerc Sci 2024)</source>
+        <translation>zwischen Tagen (29 Frauen, 3 Tage; J Orthop Surg Res 2023); innerhalb einer Einheit 0,10 bis 0,173 m (Beckham et al., J Phys Act Res 2019), und höchstens 4,0 % bei 50 Jungen, eine Woche dazwischen (Carron, Pediatr Exerc Sci 2024)</translation>
+    </message>
+    <message>
+        <source>0.2 x between-athlete SD of 1.0 m (20 adults, 10 lb ball; Beckham et al., J Phys Act Res 2019)</source>
+        <translation>0,2-mal SD zwischen Athleten von 1,0 m (20 Erwachsene, Ball von 10 lb; Beckham et al., J Phys Act Res 2019)</translation>
+    </message>
+    <message>
+        <source>between days, median of 16 studies (0.7 to 11.1 %; Grgic et al., Biol Sport 2022)</source>
+        <translation>zwischen Tagen, Median von 16 Studien (0,7 bis 11,1 %; Grgic et al., Biol Sport 2022)</translation>
+    </message>
+    <message>
+        <source>judgement within the 5 to 24 % of forces 30 to 250 ms from onset (girls; Moeskops et al., J Strength Cond Res 2018)</source>
+        <translation>nach Ermessen innerhalb der 5 bis 24 % der Kräfte 30 bis 250 ms nach Beginn (Mädchen; Moeskops et al., J Strength Cond Res 2018)</translation>
+    </message>
+    <message>
+        <source>judgement: over 10 to 11 % in two studies that call it too much (Moeskops et al., J Strength Cond Res 2018; PMC5969001)</source>
+        <translation>nach Ermessen: über 10 bis 11 % in zwei Studien, denen das zu viel ist (Moeskops et al., J Strength Cond Res 2018; PMC5969001)</translation>
+    </message>
+    <message>
+        <source>Gonzalez-Badillo and Sanchez-Medina 2010</source>
+        <translation>Gonzalez-Badillo und Sanchez-Medina 2010</translation>
+    </message>
+    <message>
+        <source>Sanchez-Medina et al. 2014</source>
+        <translation>Sanchez-Medina et al. 2014</translation>
+    </message>
+    <message>
+        <source>Sanchez-Medina et al. 2017</source>
+        <translation>Sanchez-Medina et al. 2017</translation>
+    </message>
+    <message>
+        <source>0.2 x robust SD of %1 athletes</source>
+        <translation>0,2-mal robuste SD von %1 Athleten</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/published.h"
 #include "core/answers/publishedrelations.h"
+#include "core/answers/sources.h"
 #include "core/answers/testkinds.h"
 #include "core/model/errors.h"
 
@@ -35,6 +36,7 @@ private Q_SLOTS:
     void relationsAndThresholdsNameLiftsAlike();
     void testKinds_data();
     void testKinds();
+    void everySourceIsReadInTheWindowsLanguage();
     void defaultsFollowFromTheirSources();
     void smallestSpeedFollowsFromItsEquation_data();
     void smallestSpeedFollowsFromItsEquation();
@@ -276,6 +278,30 @@ void TestPublished::testKinds() {
     QCOMPARE(kind->noise->percent, percent);
     QVERIFY(kind->noise->source.find(said.toStdString()) != std::string::npos);
     QCOMPARE(builtInTestKinds().size(), std::size_t(13)); // all are held here
+}
+
+/// A citation is prose around names: each that ships is a phrase, in full and as a sentence cites
+/// it; a coach's own source is as it was typed.
+void TestPublished::everySourceIsReadInTheWindowsLanguage() {
+    std::vector<std::string> all;
+    for (const PublishedLift& lift : publishedLifts())
+        for (const std::string& one : {lift.mvt ? lift.mvt->source : std::string(),
+                                       lift.dayNoiseSource, lift.smallestSource})
+            all.push_back(one);
+    for (const TestKind& kind : builtInTestKinds()) {
+        all.push_back(kind.smallestSource);
+        if (kind.noise)
+            all.push_back(kind.noise->source);
+    }
+    QVERIFY(all.size() > 40);
+    for (const std::string& one : all)
+        for (const std::string& said : {one, cited(one)})
+            QVERIFY2(said.empty() || sourceWords(said).kind == Words::Kind::Said, said.c_str());
+    for (const PublishedRelation& relation : publishedRelations()) {
+        const std::string said = cited(std::string(relation.source));
+        QVERIFY2(sourceWords(said).kind == Words::Kind::Said, said.c_str());
+    }
+    QVERIFY(sourceWords("Our own ladders, 2025").kind == Words::Kind::AsIs);
 }
 
 void TestPublished::defaultsFollowFromTheirSources() {

@@ -243,12 +243,13 @@ private Q_SLOTS:
         const Living before = livingIn(log);
         const auto tables = exported(log, files);
         log.remove(s.second);
+        log.setCheckLoads(s.ada, s.pull, {});
         std::map<Sixteen, log::Trail> removed;
         log::visitCarried(log, [&](const log::Carried& one) {
             if (!one.alive)
                 removed.emplace(one.uuid, one.trail);
         });
-        QCOMPARE(removed.size(), 4U); // head, conditions, two sets
+        QCOMPARE(removed.size(), 5U); // head, conditions, two sets, check load
         importTidy(log, tables, {});
         const Living now = livingIn(log);
         QCOMPARE(now.size(), before.size());
@@ -304,6 +305,9 @@ private Q_SLOTS:
                                << "trail";
         QTest::newRow("half a step")
             << "athlete,6ba7b810-9dad-11d1-80b4-00c04fd430c8,,,Ada,,,,00112233"
+            << "trail";
+        QTest::newRow("no first step")
+            << "athlete,6ba7b810-9dad-11d1-80b4-00c04fd430c8,,,Ada,,,," + QString(64, u'0')
             << "trail";
         QTest::newRow("of what") << "session,6ba7b810-9dad-11d1-80b4-00c04fd430c8,x,,,,,,"
                                  << "of_uuid";

@@ -5,6 +5,7 @@
 #include "core/model/names.h"
 #include "core/model/phrases/questions.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 #include "ui/words/units.h"
 
@@ -24,7 +25,8 @@ namespace slopebook::ui {
 namespace {
 
 QString shownMass(ExactMass mass, MassUnit unit) {
-    const QString shown = text(slopebook::massText(mass, unit, unit == MassUnit::Pound ? 3 : 6));
+    const QString shown =
+        example(text(slopebook::massText(mass, unit, unit == MassUnit::Pound ? 3 : 6)));
     return unit == MassUnit::Pound ? shown + u" lb"_s : shown;
 }
 

@@ -286,6 +286,7 @@ inline constexpr std::string_view reasons[]{
     translate("Phrases", "By the ladder of last time."),
     translate("Phrases", "Two loads cannot show whether the points bend, and one slip of a set "
                          "bends the whole line"),
+    translate("Phrases", "0.2 x robust SD of %1 athletes"),
     translate("Phrases", "squad: %1"),
     translate("Phrases", "the coach's own"),
     translate("Phrases", "published, not yours: %1"),

@@ -11,6 +11,7 @@ namespace slopebook::phrases {
 
 inline constexpr std::string_view log[]{
     translate("Phrases", "a trail of %1 bytes"),
+    translate("Phrases", "a trail whose first step is none"),
     translate("Phrases", "%1 is not as its hash says"),
     translate("Phrases", "That choice is not in the log any more. Nothing was changed."),
     translate("Phrases", "The trail of %1 does not end with what it says."),

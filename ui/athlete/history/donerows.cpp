@@ -5,6 +5,7 @@
 #include "core/questions/questions.h"
 #include "ui/athlete/history/everything.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 
 #include <algorithm>
@@ -73,7 +74,7 @@ QString setsText(const std::vector<const Set*>& sets, const Known& known) {
     return all.join("; "_L1);
 }
 
-QString testText(const Stored<TestKindId, TestKind>& kind, const BatterySession& session) {
+QString resultText(const Stored<TestKindId, TestKind>& kind, const BatterySession& session) {
     QStringList all;
     for (const BodySide side : answers::sidesOf(kind.value))
         if (const auto value = answers::testValue(kind, session, side)) {
@@ -93,7 +94,7 @@ QString gapText(const Gap& gap, const Known& known) {
             what = text(lift->value.name);
     if (gap.kind)
         if (const auto* kind = byKey(known.kinds, *gap.kind))
-            what = text(kind->value.name);
+            what = testText(kind->value.name);
     if (gap.load)
         what += u", "_s + massWithUnit(*gap.load, known.unit);
     if (gap.side != BodySide::Both)
@@ -152,8 +153,8 @@ void addTests(std::vector<DoneRow>& rows, const DoneRow& common, const log::Sess
         if (!kind || test.attempts.empty())
             continue;
         DoneRow row = common;
-        row.what = text(kind->value.name);
-        row.result = testText(*kind, session);
+        row.what = testText(kind->value.name);
+        row.result = resultText(*kind, session);
         row.conditions = conditionsIn(test.conditions, known);
         QStringList notes;
         addNote(notes, head.note);
