@@ -15,12 +15,12 @@ Verdict verdictOn(const Side& mine, const Side& theirs) {
     const log::Step& t = theirs.trail.back();
     if (m.revision == t.revision)
         return Verdict::Same;
-    if (log::holds(theirs.trail, m.revision))
-        return Verdict::Theirs;
-    if (log::holds(mine.trail, t.revision))
-        return Verdict::Mine;
+    const bool mineInTheirs = log::holds(theirs.trail, m.revision);
+    const bool theirsInMine = log::holds(mine.trail, t.revision);
+    if (mineInTheirs != theirsInMine)
+        return mineInTheirs ? Verdict::Theirs : Verdict::Mine;
     if (m.hash == t.hash)
-        return m.revision > t.revision ? Verdict::JoinMine : Verdict::JoinTheirs;
+        return Verdict::Same;
     const bool mineStayed = unchangedSince(mine.trail, theirs.trail);
     const bool theirsStayed = unchangedSince(theirs.trail, mine.trail);
     if (mineStayed != theirsStayed)
@@ -41,10 +41,6 @@ bool learn(Trail& trail, const Trail& other) {
 
 Trail joined(const Trail& winner, const Trail& loser) {
     Trail all = winner;
-    if (winner.back().hash == loser.back().hash) {
-        learn(all, loser);
-        return all;
-    }
     for (const log::Step& step : loser)
         if (!log::holds(winner, step.revision))
             all.push_back(step);

@@ -11,10 +11,10 @@ using log::Sixteen;
 using log::Trail;
 
 enum class Verdict {
-    Same,         ///< they are one state
+    Same,         ///< they are one state, or say the same: each learns the other's past
     Theirs,       ///< mine lies on the way to theirs
     Mine,         ///< theirs lies on the way to mine
-    JoinTheirs,   ///< both went on; theirs says what is new, or both say the same
+    JoinTheirs,   ///< both went on; theirs alone says what is new
     JoinMine,     ///< the same, and mine stands
     ChooseTheirs, ///< both say something new: theirs stands, mine is listed for the coach
     ChooseMine    ///< mine stands, theirs is listed
@@ -32,12 +32,13 @@ struct Side {
 /// long its trail is, lest three desks that take from one another in a ring turn for ever.
 Verdict verdictOn(const Side& mine, const Side& theirs);
 
-/// Adds what another desk knows of the past of the same state; whether that was anything.
+/// Adds what another desk knows of the past of a state that says the same; whether that was
+/// anything. No state is new: three desks that take from one another in a ring come to rest once
+/// all know all.
 bool learn(Trail& trail, const Trail& other);
 
-/// The trail where two meet, with what the winner says: all of both, the winner's first, and a last
-/// step that both desks find alike. Where both say the same it is the winner's own last step: a new
-/// one at each meeting would never come to rest.
+/// The trail where two meet that say different things, with what the winner says: all of both, the
+/// winner's first, and a last step that both desks find alike.
 Trail joined(const Trail& winner, const Trail& loser);
 
 } // namespace slopebook::desks

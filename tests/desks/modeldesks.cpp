@@ -296,6 +296,7 @@ std::set<std::string> ModelDesks::tokens(const Desk& desk) const {
 std::string ModelDesks::settleAll() {
     const bool ring = chance(0.5); // each takes from its neighbour alone, or all from all
     constexpr int mostRounds = 20;
+    std::string turning;                      // what still changed in the last round
     constexpr std::size_t longestTrail = 300; // of 70 steps over all desks
     for (int round = 0; round < mostRounds; ++round) {
         std::vector<Desk> before;
@@ -315,12 +316,22 @@ std::string ModelDesks::settleAll() {
                 if (atom.trail.size() > longestTrail)
                     return "trails grow for ever";
         bool quiet = true;
+        turning.clear();
+        for (std::size_t i = 0; i < m_rooms.size(); ++i)
+            for (const auto& [slot, atom] : m_rooms[i].desk)
+                if (const auto was = before[i].find(slot);
+                    was == before[i].end() || was->second != atom)
+                    turning += std::to_string(i) + " " + std::string(kindOf(*atom.thing)) + " " +
+                               std::to_string(slot) + (atom.alive ? " there" : " removed") +
+                               (was != before[i].end() && was->second.thing == atom.thing
+                                    ? ", in its trail; "
+                                    : "; ");
         for (std::size_t i = 0; i < m_rooms.size(); ++i)
             quiet = quiet && m_rooms[i].desk == before[i];
         if (quiet)
             return {};
     }
-    return "the desks never come to rest";
+    return "the desks never come to rest: " + turning;
 }
 
 std::string ModelDesks::whatIsWrong() const {

@@ -112,7 +112,7 @@ private Q_SLOTS:
     }
 
     void atRandomBothWays() {
-        const int seeds = rounds("SLOPEBOOK_MERGES", 12, 400);
+        const int seeds = rounds("SLOPEBOOK_MERGES", 4, 400);
         for (int seed = 1; seed <= seeds; ++seed) {
             init();
             for (int round = 0; round < 2; ++round) {
@@ -138,7 +138,7 @@ private Q_SLOTS:
     }
 
     void threeInARing() {
-        const int seeds = rounds("SLOPEBOOK_MERGES", 3, 100);
+        const int seeds = rounds("SLOPEBOOK_MERGES", 2, 100);
         for (int seed = 1; seed <= seeds; ++seed) {
             init();
             unsigned edits = static_cast<unsigned>(5000 + 10 * seed);

@@ -91,17 +91,23 @@ private slots:
         }
     }
 
-    // Both say the same: no new state, the greater revision stands.
+    // Both say the same: no new state, each learns the other's past, once.
     void twoThatSayTheSame() {
         const Trail one = trailOf({"a", "b", "c"});
         const Trail other = trailOf({"a", "c"});
-        const bool greater = one.back().revision > other.back().revision;
-        QCOMPARE(verdictOn({one}, {other}), greater ? Verdict::JoinMine : Verdict::JoinTheirs);
-        const Trail here = greater ? joined(one, other) : joined(other, one);
+        QCOMPARE(verdictOn({one}, {other}), Verdict::Same);
+        QCOMPARE(verdictOn({other}, {one}), Verdict::Same);
+        Trail here = one;
+        QVERIFY(learn(here, other));
         QCOMPARE(here.size(), std::size_t{4});
-        QCOMPARE(here.back(), greater ? one.back() : other.back());
-        QCOMPARE(verdictOn({greater ? other : one}, {here}), Verdict::Theirs);
-        QCOMPARE(verdictOn({greater ? one : other}, {here}), Verdict::Same);
+        QCOMPARE(here.back(), one.back());
+        QVERIFY(!learn(here, other));
+        Trail there = other;
+        QVERIFY(learn(there, one));
+        QCOMPARE(verdictOn({here}, {there}), Verdict::Same); // each lies on the other's way
+        Trail further = there;                               // an edit after that is after both
+        slopebook::log::extend(further, hashOf("d"));
+        QCOMPARE(verdictOn({here}, {further}), Verdict::Theirs);
     }
 
     // Joined on both desks at once, each is the other's state: nothing swaps.

@@ -49,7 +49,7 @@ void ChoicesDialog::build() {
     connect(m_take, &QPushButton::clicked, this, [this] { settle(desks::Choice::WhatLost); });
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_list, &QTreeWidget::currentItemChanged, this,
-            [this] { show(m_list->indexOfTopLevelItem(m_list->currentItem())); });
+            [this] { showOne(m_list->indexOfTopLevelItem(m_list->currentItem())); });
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(m_sentence);
     layout->addWidget(m_list, 2);
@@ -75,11 +75,11 @@ void ChoicesDialog::fill() {
     }
     const int last = m_list->topLevelItemCount() - 1;
     m_list->setCurrentItem(m_list->topLevelItem(std::min(row, last)));
-    show(last < 0 ? -1 : std::min(row, last));
+    showOne(last < 0 ? -1 : std::min(row, last));
     m_list->setFocus();
 }
 
-void ChoicesDialog::show(int row) {
+void ChoicesDialog::showOne(int row) {
     m_problem->hide();
     const bool one = row >= 0 && row < static_cast<int>(m_open.size());
     std::vector<TextTable::Row> rows;

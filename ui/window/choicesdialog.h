@@ -27,7 +27,7 @@ public:
 private:
     void build();
     void fill();
-    void show(int row);
+    void showOne(int row);
     void settle(desks::Choice choice);
 
     Logbook& m_logbook;
