@@ -41,6 +41,21 @@ LogError notOpen() {
             say("That choice is not open any more. Nothing was changed.")};
 }
 
+/// A name or a day's number that another thing has now would be yielded again at once.
+void requireFreeKey(const Desk& desk, Slot slot) {
+    const Atom& wanted = desk.at(slot);
+    if (!wanted.alive || (nameOf(*wanted.thing) == nullptr &&
+                          !std::holds_alternative<log::SessionThing>(*wanted.thing)))
+        return;
+    const std::string key = keyOf(*wanted.thing);
+    for (const auto& [other, atom] : desk)
+        if (other != slot && atom.alive && keyOf(*atom.thing) == key)
+            throw LogError(LogError::Kind::Conflict,
+                           say("That name or number is taken by another: %1. Change that one "
+                               "first. Nothing was changed.",
+                               nameOnDesk(desk, other)));
+}
+
 Why whyOf(const log::ConflictThing& conflict) {
     return whyFromWord(conflict.why).value_or(Why::BothChanged);
 }
@@ -110,6 +125,7 @@ void settle(log::Log& log, const Sixteen& conflict, Choice choice) {
             atom.alive = said.lived;
             extend(known, atom);
             touched.insert(about);
+            requireFreeKey(after, about);
             touched.merge(settleDesk(known, after, touched));
         }
         writeDesk(log, known, before, after, touched);

@@ -102,11 +102,17 @@ private Q_SLOTS:
         QVERIFY(list->hasFocus());
         QTest::keyClick(list, Qt::Key_Down);
         QCOMPARE(list->indexOfTopLevelItem(list->currentItem()), 1);
-        QTest::keyClick(&dialog, Qt::Key_T, Qt::AltModifier);
-        QCOMPARE(list->topLevelItemCount(), 2);
-        QTest::keyClick(&dialog, Qt::Key_K, Qt::AltModifier);
-        QCOMPARE(list->topLevelItemCount(), 1);
-        QTest::keyClick(&dialog, Qt::Key_K, Qt::AltModifier);
+        for (int left = 3; left > 0; --left) {
+            QCOMPARE(list->topLevelItemCount(), left);
+            const bool name = list->currentItem()->text(0) == QLatin1String("athlete");
+            QTest::keyClick(&dialog, Qt::Key_T, Qt::AltModifier);
+            if (!name)
+                continue;
+            // The other one is still called so: said in place, nothing changed.
+            QCOMPARE(list->topLevelItemCount(), left);
+            QVERIFY(named<QLabel>(dialog, "choiceProblem")->isVisible());
+            QTest::keyClick(&dialog, Qt::Key_K, Qt::AltModifier);
+        }
         QCOMPARE(dialog.result(), static_cast<int>(QDialog::Accepted)); // none is left
         QVERIFY(desks::openConflicts(logbook.log()).empty());
         VERIFY_SOUND(logbook.log());

@@ -11,6 +11,9 @@ namespace slopebook::phrases {
 
 inline constexpr std::string_view desks[]{
     translate("Phrases", "That choice is not open any more. Nothing was changed."),
+    translate(
+        "Phrases",
+        "That name or number is taken by another: %1. Change that one first. Nothing was changed."),
     translate("Phrases", "Nobody knows any more what the other side said. Nothing was changed."),
     translate("Phrases", "name"),
     translate("Phrases", "note"),
