@@ -44,6 +44,7 @@ int run(int argc, char** argv) {
     app::addTrace(app, exit);
     app::addCheck(app, exit);
     app::addBackup(app, exit);
+    app::addMerge(app, exit);
     app::addEdits(app, exit);
     app::addStore(app, exit);
     app::addSchema(app, exit);

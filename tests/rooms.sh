@@ -53,6 +53,7 @@ room core/stats
 room core/traces core/model core/stats
 room core/answers core/model core/stats resources
 room core/log core/model resources
+room core/desks core/model core/log
 room core/exchange core/model core/log resources
 room core/questions core/model core/stats core/answers core/log core/exchange
 room core/store core/model core/log resources

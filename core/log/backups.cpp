@@ -75,8 +75,11 @@ private:
     bool m_older = false;
 };
 
-KeptCopy lookInto(Backup backup, bool beforeMigration) {
-    KeptCopy look{.backup = std::move(backup), .beforeMigration = beforeMigration};
+KeptCopy lookInto(Backup backup) {
+    const std::string name = backup.file.filename().string();
+    KeptCopy look{.backup = std::move(backup),
+                  .beforeMigration = name.starts_with(migrationMark),
+                  .beforeMerge = name.starts_with(mergeMark)};
     std::error_code unknown;
     look.bytes = std::filesystem::file_size(look.backup.file, unknown);
     try {
@@ -87,6 +90,21 @@ KeptCopy lookInto(Backup backup, bool beforeMigration) {
         look.problem = error.words();
     }
     return look;
+}
+
+/// Those under names that begin so, by when they were written, newest first.
+std::vector<Backup> markedCopies(const std::filesystem::path& log, const char* mark) {
+    std::vector<Backup> found;
+    std::error_code error;
+    for (std::filesystem::directory_iterator it(backupFolder(log), error), end; !error && it != end;
+         it.increment(error))
+        if (it->path().extension() == log.extension() &&
+            it->path().filename().string().starts_with(mark)) {
+            const auto written = std::chrono::file_clock::to_sys(it->last_write_time());
+            found.push_back({it->path(), floor<seconds>(written)});
+        }
+    std::ranges::stable_sort(found, std::ranges::greater{}, &Backup::made);
+    return found;
 }
 
 void letGo(const std::vector<Backup>& all) {
@@ -128,6 +146,30 @@ std::optional<Backup> backUpWhenDue(const Log& log, sys_seconds now) {
     return made;
 }
 
+std::filesystem::path backUpBeforeMerge(const Log& log) {
+    const auto folder = backupFolder(log.file());
+    makeFolder(folder);
+    // Numbered upwards from the last: two of one second stay apart, and none is written over.
+    int number = 0;
+    for (const Backup& earlier : markedCopies(log.file(), mergeMark)) {
+        const std::string stem = earlier.file.stem().string();
+        int its = 0;
+        std::from_chars(stem.data() + std::string_view(mergeMark).size(), stem.data() + stem.size(),
+                        its);
+        number = std::max(number, its);
+    }
+    const auto target =
+        folder / (mergeMark + std::to_string(number + 1) + log.file().extension().string());
+    copyLooking(log.impl().db, target, [&](const std::filesystem::path& copy) {
+        requireSound(findingsOf(copy), log.file());
+    });
+    auto all = markedCopies(log.file(), mergeMark);
+    std::erase_if(all, [&](const Backup& one) { return one.file == target; });
+    all.insert(all.begin(), {target, {}});
+    letGo(all);
+    return target;
+}
+
 void restore(const std::filesystem::path& backup, const std::filesystem::path& target) {
     Copy copy(backup);
     copy.requireSound();
@@ -137,16 +179,10 @@ void restore(const std::filesystem::path& backup, const std::filesystem::path& t
 std::vector<KeptCopy> keptCopies(const std::filesystem::path& log) {
     std::vector<KeptCopy> copies;
     for (Backup& backup : backups(log))
-        copies.push_back(lookInto(std::move(backup), false));
-    std::error_code error;
-    for (std::filesystem::directory_iterator it(backupFolder(log), error), end; !error && it != end;
-         it.increment(error)) {
-        if (it->path().extension() != log.extension() ||
-            !it->path().filename().string().starts_with(migrationMark))
-            continue;
-        const auto written = std::chrono::file_clock::to_sys(it->last_write_time());
-        copies.push_back(lookInto({it->path(), floor<seconds>(written)}, true));
-    }
+        copies.push_back(lookInto(std::move(backup)));
+    for (const char* mark : {migrationMark, mergeMark})
+        for (Backup& marked : markedCopies(log, mark))
+            copies.push_back(lookInto(std::move(marked)));
     std::ranges::stable_sort(copies, std::ranges::greater{},
                              [](const KeptCopy& copy) { return copy.backup.made; });
     return copies;

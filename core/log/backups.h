@@ -22,6 +22,8 @@ constexpr std::size_t backupsKept = 10;
 
 /// How the names of copies begin that were made before a migration.
 constexpr const char* migrationMark = "layout-";
+/// The same of those made before another log was taken in.
+constexpr const char* mergeMark = "merge-";
 
 /// "season.slopebook.backups" beside season.slopebook; need not exist.
 std::filesystem::path backupFolder(const std::filesystem::path& log);
@@ -33,6 +35,10 @@ std::vector<Backup> backups(const std::filesystem::path& log);
 /// newest ten. The copy has passed everything that Log::check() looks at. Nothing when none was
 /// due. Throws LogError: Damaged, and nothing is let go of, when the log is not sound.
 std::optional<Backup> backUpWhenDue(const Log& log, std::chrono::sys_seconds now);
+
+/// A copy of the log as it is, before another one is taken in: checked as above, under a name of
+/// its own there. Of such copies the newest ten are kept. Throws LogError as backUpWhenDue().
+std::filesystem::path backUpBeforeMerge(const Log& log);
 
 /// A backup as a new file, checked as above; the backup stays. The target must not exist. A copy of
 /// an older layout passes SQLite's own check here, and the rest when it is opened for writing.
@@ -49,6 +55,7 @@ struct Counts {
 struct KeptCopy {
     Backup backup{};
     bool beforeMigration = false; ///< made before the log was brought to a newer layout
+    bool beforeMerge = false;     ///< made before another log was taken in
     std::uintmax_t bytes = 0;
     std::optional<Counts> holds{}; ///< nothing where it cannot be read
     Words problem{};               ///< the first thing found wrong with it; empty: whole and sound

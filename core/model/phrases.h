@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/model/phrases/answers.h"
+#include "core/model/phrases/desks.h"
 #include "core/model/phrases/exchange.h"
 #include "core/model/phrases/log.h"
 #include "core/model/phrases/model.h"
@@ -19,7 +20,7 @@
 
 namespace slopebook::phrases {
 
-inline constexpr std::array<std::span<const std::string_view>, 10> lists{
-    answers, exchange, log, model, questions, store, testNames, periodNames, sources, traces};
+inline constexpr std::array<std::span<const std::string_view>, 11> lists{
+    answers, desks, exchange, log, model, questions, store, testNames, periodNames, sources, traces};
 
 } // namespace slopebook::phrases

@@ -66,6 +66,13 @@ battery-shared 0 battery LOG --athlete Bo --from 2026-03-14 --to 2026-03-21
 battery-none 1 battery SAMPLE --athlete Cora --from 2020-01-01 --to Spring
 check-sound 0 check SAMPLE
 backup-sound 0 backup SAMPLE OUT/copy.slopebook
+merge-nothing 0 merge OUT/copy.slopebook SAMPLE
+merge-two 0 merge OUT/copy.slopebook LOG
+backup-more 0 backup SAMPLE OUT/changed.slopebook
+change-here 0 change athlete OUT/copy.slopebook --athlete Cora --note here
+change-there 0 change athlete OUT/changed.slopebook --athlete Cora --note there
+merge-conflict-dry 0 merge OUT/copy.slopebook OUT/changed.slopebook --dry-run
+merge-conflict 0 merge OUT/copy.slopebook OUT/changed.slopebook
 trace-jump 0 trace OUT/jump.csv --kind jump
 trace-lift 0 trace OUT/lift.csv --kind lift
 trace-none 1 trace OUT/flat.csv --kind jump

@@ -21,7 +21,9 @@
 #include "ui/squad/changes/squadpage.h"
 #include "ui/window/aboutdialog.h"
 #include "ui/window/backupsdialog.h"
+#include "ui/window/choicesdialog.h"
 #include "ui/window/menudeeds.h"
+#include "ui/window/mergedialog.h"
 #include "ui/window/messagebar.h"
 #include "ui/window/workspace.h"
 
@@ -154,6 +156,9 @@ public:
         show<RosterDialog>("who is here", book, m_station, clock.today(), parent);
         show<EquipmentDialog>("equipment", log.equipment().front().value, parent);
         show<BackupsDialog>("backups", m_folder.path(), parent);
+        show<MergeDialog>("merge", desks::MergeReport{.nothingNew = false},
+                          QStringLiteral("/hall/rack.slopebook"), book, parent);
+        show<ChoicesDialog>("choices", book, parent);
     }
 
     void otherDialogs() {

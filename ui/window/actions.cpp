@@ -37,6 +37,8 @@ void addLogMenu(QMenuBar& bar, Actions& a) {
     a.importCsv = add(menu, Menu::tr("&Import a table…"), QKeySequence(Qt::CTRL | Qt::Key_I));
     a.importPasted = add(menu, Menu::tr("Import a copied &table…"),
                          QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_I));
+    a.mergeLog = add(menu, Menu::tr("&Merge another log…"));
+    a.choices = add(menu, Menu::tr("C&hoose between two sides…"));
     a.exportAll = add(menu, Menu::tr("&Export everything…"));
     a.backUp = add(menu, Menu::tr("&Back up…"));
     a.backups = add(menu, Menu::tr("&Go back to a backup…"));
@@ -172,10 +174,10 @@ void addKeys(const QMenu& menu, const QString& before, QStringList& lines) {
 
 QList<QAction*> Actions::needLog() const {
     QList<QAction*> all{
-        importPasted, exportAll,     backUp,        backups,     closeLog,    editSet,  removeSet,
-        addAthlete,   changeAthlete, addLift,       changeLift,  checkLoads,  devices,  blocks,
-        newSession,   details,       removeSession, typeSet,     findAthlete, findLift, copyChart,
-        chartPng,     chartSvg,      copyFigures,   showFigures, foldIndex};
+        importPasted, mergeLog,  choices,    exportAll,     backUp,        backups,     closeLog,
+        editSet,      removeSet, addAthlete, changeAthlete, addLift,       changeLift,  checkLoads,
+        devices,      blocks,    newSession, details,       removeSession, typeSet,     findAthlete,
+        findLift,     copyChart, chartPng,   chartSvg,      copyFigures,   showFigures, foldIndex};
     return all + pages;
 }
 

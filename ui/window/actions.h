@@ -13,8 +13,8 @@ class QUndoStack;
 namespace slopebook::ui {
 
 struct Actions {
-    QAction *newLog, *openLog, *openSample, *importCsv, *importPasted, *exportAll, *backUp,
-        *backups, *writeOn, *print, *preview, *pdf, *closeLog, *quit;
+    QAction *newLog, *openLog, *openSample, *importCsv, *importPasted, *mergeLog, *choices,
+        *exportAll, *backUp, *backups, *writeOn, *print, *preview, *pdf, *closeLog, *quit;
     QAction *undo, *redo, *editSet, *removeSet;
     QAction *addAthlete, *changeAthlete, *addLift, *changeLift, *checkLoads, *devices, *blocks,
         *newSession, *details, *removeSession;

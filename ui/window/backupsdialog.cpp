@@ -79,6 +79,8 @@ void BackupsDialog::fill() {
         QString state = copy.problem.empty() ? tr("whole and sound") : tr("damaged");
         if (copy.beforeMigration)
             state = tr("%1; made before Slopebook was updated").arg(state);
+        if (copy.beforeMerge)
+            state = tr("%1; made before another log was merged").arg(state);
         item->setText(State, state);
         const QString about = copy.problem.empty() ? nameOf(copy.backup.file) : said(copy.problem);
         for (int column = Made; column <= State; ++column)

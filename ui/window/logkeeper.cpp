@@ -7,6 +7,7 @@
 #include "ui/window/backupsdialog.h"
 #include "ui/window/dailybackup.h"
 #include "ui/window/mainwindow.h"
+#include "ui/window/mergedeeds.h"
 #include "ui/window/messagebar.h"
 #include "ui/window/openingcheck.h"
 #include "ui/window/workspace.h"
@@ -41,6 +42,7 @@ void LogKeeper::open(const std::function<OpenedLog()>& opener) {
         const bool unchecked = opened.unchecked;
         m_check.reset();
         m_window.adopt(std::move(opened));
+        MergeDeeds(m_window).tellWaiting();
         if (unchecked)
             beginCheck();
         else

@@ -12,6 +12,7 @@
 #include "ui/window/language.h"
 #include "ui/window/logkeeper.h"
 #include "ui/window/mainwindow.h"
+#include "ui/window/mergedeeds.h"
 #include "ui/window/recorddialogs.h"
 #include "ui/window/tutorial.h"
 #include "ui/window/welcomepage.h"
@@ -50,6 +51,8 @@ void connectLog(MainWindow& window) {
     always(window, a.openSample, [&window] { window.openSample(); });
     always(window, a.importCsv, [&files] { files.askImport(); });
     always(window, a.importPasted, [&files] { files.importClipboard(); });
+    always(window, a.mergeLog, [&window] { MergeDeeds(window).askMerge(); });
+    always(window, a.choices, [&window] { MergeDeeds(window).choose(); });
     always(window, a.exportAll, [&files] { files.askExport(); });
     always(window, a.backUp, [&files] { files.askBackUp(); });
     always(window, a.backups, [&logs] { logs.showBackupsOfOpen(); });

@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desks/meeting.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace slopebook::desks {
+
+namespace {
+/// "Ada" of "Ada" and of "Ada (2)".
+std::string rootOf(const std::string& name) {
+    const auto open = name.rfind(" (");
+    if (open == std::string::npos || open == 0 || name.back() != ')')
+        return name;
+    const auto number = std::string_view(name).substr(open + 2, name.size() - open - 3);
+    const bool digits =
+        !number.empty() && number.find_first_not_of("0123456789") == std::string_view::npos;
+    return digits ? name.substr(0, open) : name;
+}
+
+/// Whether something of it would be lost if it became one with that.
+bool saysMore(const Thing& lost, const Thing& holder) {
+    if (const auto* session = std::get_if<log::SessionThing>(&lost)) {
+        const SessionHead& one = session->head;
+        const SessionHead& other = std::get<log::SessionThing>(holder).head;
+        return (one.bodyMass && one.bodyMass != other.bodyMass) ||
+               (!one.note.empty() && one.note != other.note) ||
+               (one.repeatOf && one.repeatOf != other.repeatOf);
+    }
+    if (const auto* one = std::get_if<log::LiftConditionsThing>(&lost))
+        return one->conditions != std::get<log::LiftConditionsThing>(holder).conditions;
+    if (const auto* one = std::get_if<log::TestConditionsThing>(&lost))
+        return one->conditions != std::get<log::TestConditionsThing>(holder).conditions;
+    return false; // a check load and a turn are what their key says
+}
+} // namespace
+
+Meeting::Meeting(Slots& theSlots, Desk& mine, const Desk& theirs, const Rules& theRules)
+    : known(theSlots), desk(mine), rules(theRules) {
+    for (const auto& [slot, atom] : mine)
+        if (!theirs.contains(slot))
+            m_newlyMet.insert(slot);
+    for (const auto& [slot, atom] : theirs)
+        if (!mine.contains(slot))
+            m_newlyMet.insert(slot);
+}
+
+void Meeting::sort(std::vector<Slot>& some) const {
+    std::ranges::sort(some, {}, [&](Slot slot) {
+        const std::optional<Thing>& thing = desk.at(slot).thing;
+        const int* number = thing ? numberOf(*thing) : nullptr;
+        return std::tuple(thing ? thing->index() : 0, number == nullptr ? 0 : *number,
+                          known.uuid(slot));
+    });
+}
+
+// Who holds a key and in which order the others yield comes of what is there, not of whose it was:
+// both desks come to the same.
+void Meeting::placeAll() {
+    if (!rules.yields)
+        return;
+    for (const auto& [slot, atom] : desk) {
+        std::string key = atom.alive ? keyOf(*atom.thing) : std::string();
+        if (key.empty())
+            continue;
+        const auto [at, isNew] = m_holders.emplace(std::move(key), slot);
+        if (!isNew && known.uuid(slot) < known.uuid(at->second))
+            at->second = slot;
+    }
+    std::vector<Slot> yielding;
+    for (const auto& [slot, atom] : desk)
+        if (atom.alive)
+            if (const auto at = m_holders.find(keyOf(*atom.thing));
+                at != m_holders.end() && at->second != slot &&
+                (taken.touched.contains(slot) || taken.touched.contains(at->second)))
+                yielding.push_back(slot);
+    sort(yielding);
+    for (const Slot slot : yielding)
+        yield(slot, m_holders.at(keyOf(*desk.at(slot).thing)), Join::Yes);
+}
+
+void Meeting::place(Slot slot, Join join) {
+    const std::string key = keyOf(*desk.at(slot).thing);
+    if (key.empty() || !rules.yields)
+        return;
+    const auto [at, isNew] = m_holders.emplace(key, slot);
+    if (!isNew && at->second != slot)
+        yield(slot, at->second, join);
+}
+
+void Meeting::free(Slot slot) {
+    const auto at = m_holders.find(keyOf(*desk.at(slot).thing));
+    if (at != m_holders.end() && at->second == slot)
+        m_holders.erase(at);
+}
+
+void Meeting::edit(Slot slot, Thing now, bool alive) {
+    Atom& atom = desk.at(slot);
+    atom.thing = std::move(now);
+    atom.alive = alive;
+    extend(known, atom);
+    taken.touched.insert(slot);
+}
+
+void Meeting::yield(Slot slot, Slot holder, Join join) {
+    const Thing& thing = *desk.at(slot).thing;
+    if (nameOf(thing) != nullptr) {
+        giveAnotherName(slot);
+    } else if (std::holds_alternative<log::SessionThing>(thing)) {
+        if (join == Join::Yes && rules.joins && m_newlyMet.contains(slot))
+            becomeOne(slot, holder);
+        else
+            renumber(slot);
+    } else if (std::holds_alternative<log::SetThing>(thing)) {
+        renumber(slot);
+    } else {
+        becomeOne(slot, holder);
+    }
+}
+
+void Meeting::becomeOne(Slot slot, Slot holder) {
+    const Atom& atom = desk.at(slot);
+    if (saysMore(*atom.thing, *desk.at(holder).thing))
+        list(Why::Joined, slot, atom);
+    Thing now = *atom.thing;
+    if (auto* session = std::get_if<log::SessionThing>(&now)) {
+        session->into = known.uuid(holder);
+        taken.told.push_back({.what = Told::What::Joined, .about = slot, .into = holder});
+    }
+    edit(slot, std::move(now), false);
+}
+
+void Meeting::giveAnotherName(Slot slot) {
+    const Atom& atom = desk.at(slot);
+    list(Why::SameName, slot, atom);
+    Thing now = *atom.thing;
+    std::string& name = *nameOf(now);
+    taken.told.push_back({.what = Told::What::Renamed, .about = slot, .before = name});
+    const std::string root = rootOf(name);
+    for (int number = 2; !isFree(now); ++number)
+        name = root + " (" + std::to_string(number) + ")";
+    m_holders.emplace(keyOf(now), slot);
+    edit(slot, std::move(now), true);
+}
+
+void Meeting::renumber(Slot slot) {
+    const Atom& atom = desk.at(slot);
+    Thing now = *atom.thing;
+    if (std::holds_alternative<log::SessionThing>(now)) { // a set's number is no word of the coach
+        list(Why::SameNumber, slot, atom);
+        taken.told.push_back({.what = Told::What::Renumbered,
+                              .about = slot,
+                              .before = std::to_string(*numberOf(now))});
+    }
+    while (!isFree(now))
+        ++*numberOf(now);
+    m_holders.emplace(keyOf(now), slot);
+    edit(slot, std::move(now), true);
+}
+
+void Meeting::list(Why why, Slot about, const Atom& lost) {
+    if (rules.lists && !(lost.thing && std::holds_alternative<log::ConflictThing>(*lost.thing)))
+        m_noted.push_back({why, about, lost});
+}
+
+// Named by what it is about and by the state that does not stand: listed on two desks it is one.
+void Meeting::writeList() {
+    for (const Noted& noted : m_noted) {
+        const Sixteen& about = known.uuid(noted.about);
+        const Sixteen& revision = log::revisionOf(noted.lost.trail);
+        const Slot slot = known.of("conflict", log::conflictUuid(about, revision));
+        if (desk.contains(slot))
+            continue;
+        log::ConflictThing conflict{.about = about,
+                                    .revision = revision,
+                                    .why = std::string(word(noted.why)),
+                                    .lived = noted.lost.alive};
+        if (noted.lost.thing)
+            conflict.content = bytesOf(known, *noted.lost.thing);
+        Atom& atom = desk.emplace(slot, Atom{.thing = std::move(conflict)}).first->second;
+        extend(known, atom);
+        taken.touched.insert(slot);
+        taken.told.push_back({.what = Told::What::Listed, .about = slot});
+    }
+}
+
+} // namespace slopebook::desks

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A meeting under way: what stands under which key, who yields, and what is listed.
+#pragma once
+
+#include "core/desks/taking.h"
+
+#include <unordered_map>
+
+namespace slopebook::desks {
+
+class Meeting {
+public:
+    Meeting(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules);
+    Meeting(const Meeting&) = delete;
+    Meeting& operator=(const Meeting&) = delete;
+
+    Slots& known;
+    Desk& desk;
+    const Rules rules;
+    Taken taken;
+
+    /// Whether a session that finds its key taken may become one with the holder.
+    enum class Join { No, Yes };
+    /// Gives everything its key. Of several under one the one of the least UUID keeps it.
+    void placeAll();
+    /// Gives a live thing its key; where another holds it, it yields.
+    void place(Slot slot, Join join);
+    /// Takes a thing's key away before it is edited.
+    void free(Slot slot);
+    /// An edit of the meeting's own: it lengthens the trail as a coach's does.
+    void edit(Slot slot, Thing now, bool alive);
+    /// Notes the side that does not stand.
+    void list(Why why, Slot about, const Atom& lost);
+    /// What was noted becomes things that travel.
+    void writeList();
+    /// By kind, number and UUID: alike on both desks.
+    void sort(std::vector<Slot>& some) const;
+
+private:
+    struct Noted {
+        Why why{};
+        Slot about = 0;
+        Atom lost{};
+    };
+    bool isFree(const Thing& thing) const { return !m_holders.contains(keyOf(thing)); }
+    void yield(Slot slot, Slot holder, Join join);
+    void becomeOne(Slot slot, Slot holder);
+    void giveAnotherName(Slot slot);
+    void renumber(Slot slot);
+
+    std::set<Slot> m_newlyMet; ///< known to one of the two desks alone
+    std::unordered_map<std::string, Slot> m_holders;
+    std::vector<Noted> m_noted;
+};
+
+} // namespace slopebook::desks

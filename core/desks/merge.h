@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Two log files meet: one takes what the other holds. The other is only read.
+#pragma once
+
+#include "core/desks/conflictsides.h"
+#include "core/log/log.h"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace slopebook::desks {
+
+/// A thing as the coach knows it: "Ada Kern, 14 March 2026, Bench pull, set 3".
+struct Named {
+    std::string kind{}; ///< "athlete", "set", ...
+    Words name{};
+    friend bool operator==(const Named&, const Named&) = default;
+};
+
+struct MergeReport {
+    struct Joined {
+        Named from{}, into{};
+        friend bool operator==(const Joined&, const Joined&) = default;
+    };
+    struct Renamed {
+        Named now{};
+        std::string before{};
+        friend bool operator==(const Renamed&, const Renamed&) = default;
+    };
+    bool nothingNew = true;
+    /// Of athletes, sessions, sets, ...: by what the other desk did.
+    std::size_t added = 0, changed = 0, removed = 0;
+    std::vector<Joined> joined{};
+    std::vector<Named> revived{};
+    std::vector<Renamed> renamed{};      ///< and sessions with another number
+    std::vector<ShownConflict> listed{}; ///< new with this merge, and open
+    std::filesystem::path backup{};      ///< made before anything was written; empty: nothing was
+    friend bool operator==(const MergeReport&, const MergeReport&) = default;
+};
+
+/// What would come; nothing is written. Throws LogError and BadInput as mergeInto.
+MergeReport previewMerge(const log::Log& log, const std::filesystem::path& other);
+
+/// Takes the other log into this one, in one transaction after a checked backup. Where nothing is
+/// new, nothing is written. An older layout of the other is read through a copy of it that is
+/// brought up to date. Throws LogError: the other is no log, newer, damaged, this very file, busy;
+/// this one is damaged, cannot be written, its disk is full; BadInput: the other holds what may not
+/// stand in a log. Then nothing was written.
+MergeReport mergeInto(log::Log& log, const std::filesystem::path& other);
+
+/// The same without a backup, for one who has made it: in one transaction, or as a part of the one
+/// under way.
+MergeReport takeInto(log::Log& log, const std::filesystem::path& other);
+
+} // namespace slopebook::desks

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desks/otherlog.h"
+
+#include "core/log/backups.h"
+#include "core/log/failure.h"
+#include "core/log/sound.h"
+#include "core/model/errors.h"
+#include "core/model/phrases/desks.h"
+
+#include <cerrno>
+#include <cstdlib>
+
+namespace slopebook::desks {
+
+OtherLog::OtherLog(const std::filesystem::path& file, const log::Log& mine) {
+    std::error_code unknown; // a file that cannot be looked at is said better by opening it
+    if (std::filesystem::equivalent(file, mine.file(), unknown))
+        throw LogError(LogError::Kind::Conflict,
+                       say("'%1' is this log itself. Nothing was changed.", log::shown(file)));
+    try {
+        m_log.emplace(log::Log::open(file, log::Access::ReadOnly));
+    } catch (const LogError& error) {
+        if (error.kind() != LogError::Kind::ReadOnly) // of an older layout
+            throw;
+        openCopy(file);
+    }
+    log::requireSound(m_log->check(), file);
+}
+
+OtherLog::~OtherLog() {
+    m_log.reset();
+    if (m_folder.empty())
+        return;
+    std::error_code ignored;
+    std::filesystem::remove_all(m_folder, ignored);
+}
+
+void OtherLog::openCopy(const std::filesystem::path& file) {
+    std::string folder =
+        (std::filesystem::temp_directory_path() / "slopebook-older-XXXXXX").string();
+    if (::mkdtemp(folder.data()) == nullptr)
+        throw log::systemFailure(errno, log::Doing::Make, folder);
+    m_folder = folder;
+    try {
+        const std::filesystem::path copy = m_folder / file.filename();
+        log::restore(file, copy);
+        m_log.emplace(log::Log::open(copy));
+    } catch (...) {
+        std::error_code ignored;
+        std::filesystem::remove_all(m_folder, ignored);
+        throw;
+    }
+}
+
+} // namespace slopebook::desks

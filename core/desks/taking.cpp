@@ -1,0 +1,207 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desks/taking.h"
+
+#include "core/desks/meeting.h"
+#include "core/desks/numbers.h"
+#include "core/model/errors.h"
+#include "core/model/phrases/desks.h"
+
+#include <algorithm>
+
+namespace slopebook::desks {
+
+namespace {
+Verdict verdictUnder(const Rules& rules, const Atom& mine, const Atom& theirs) {
+    const Verdict verdict = verdictOn({mine.trail, mine.alive}, {theirs.trail, theirs.alive});
+    if (!rules.trails && (verdict == Verdict::Theirs || verdict == Verdict::Mine))
+        return mine.trail.back().revision > theirs.trail.back().revision ? Verdict::JoinMine
+                                                                         : Verdict::JoinTheirs;
+    if (!rules.alike && verdict == Verdict::ChooseMine)
+        return Verdict::ChooseTheirs;
+    return verdict;
+}
+
+bool theirsStands(Verdict verdict) {
+    return verdict == Verdict::Theirs || verdict == Verdict::JoinTheirs ||
+           verdict == Verdict::ChooseTheirs;
+}
+
+/// Attempts, gaps and turns are numbered anew with each write: that alone is no word of the coach.
+bool differInNumberAlone(const Atom& mine, const Atom& theirs) {
+    if (!mine.thing || !theirs.thing || mine.alive != theirs.alive || !isNumberedAnew(*mine.thing))
+        return false;
+    Thing other = *theirs.thing;
+    if (other.index() == mine.thing->index())
+        *numberOf(other) = *numberOf(*mine.thing);
+    return other == *mine.thing;
+}
+
+void count(Taken& taken, const Atom& before, const Atom& now) {
+    if (before.alive != now.alive)
+        ++(now.alive ? taken.added : taken.removed);
+    else if (now.alive && before.thing != now.thing)
+        ++taken.changed;
+}
+
+/// One state for each thing. Keys and what speaks of what come after.
+void takeStates(Meeting& meeting, const Desk& theirs) {
+    for (const auto& [slot, other] : theirs) {
+        const auto held = meeting.desk.find(slot);
+        if (held == meeting.desk.end() && !other.thing)
+            continue; // of no use to who never had it
+        if (held == meeting.desk.end()) {
+            meeting.desk.emplace(slot, other);
+            meeting.taken.touched.insert(slot);
+            meeting.taken.added += other.alive ? 1 : 0;
+            continue;
+        }
+        Atom& mine = held->second;
+        const Verdict verdict = verdictUnder(meeting.rules, mine, other);
+        if (verdict == Verdict::Same && learn(mine.trail, other.trail))
+            meeting.taken.touched.insert(slot);
+        if (verdict == Verdict::Same || verdict == Verdict::Mine)
+            continue;
+        const bool chosen = verdict == Verdict::ChooseTheirs || verdict == Verdict::ChooseMine;
+        if (chosen && !differInNumberAlone(mine, other))
+            meeting.list(Why::BothChanged, slot, theirsStands(verdict) ? mine : other);
+        const Atom before = mine;
+        if (theirsStands(verdict)) {
+            mine = other;
+            count(meeting.taken, before, mine);
+        }
+        if (!mine.thing) // what only the other side still knows
+            mine.thing = before.thing ? before.thing : other.thing;
+        if (verdict != Verdict::Theirs)
+            mine.trail = theirsStands(verdict) ? joined(other.trail, before.trail)
+                                               : joined(before.trail, other.trail);
+        meeting.taken.touched.insert(slot);
+    }
+}
+
+void requireSense(const Desk& desk) {
+    for (const auto& [slot, atom] : desk) {
+        if (!atom.thing)
+            continue;
+        const std::string kind(kindOf(*atom.thing));
+        eachReference(*atom.thing, [&](Slot of) {
+            const auto spoken = desk.find(of);
+            if (spoken == desk.end() || of == slot || (atom.alive && !spoken->second.alive))
+                throw BadInput(say("a %1 that speaks of what is not there", kind),
+                               say("what it speaks of in the same log"));
+        });
+        if (const int* number = numberOf(*atom.thing);
+            number != nullptr && (*number < 1 || *number > mostNumbered))
+            throw BadInput(say("number %1 of a %2", *number, kind),
+                           say("a number from 1 to %1", mostNumbered));
+    }
+}
+
+/// Where a session that became one with another is found now; 0: nowhere.
+Slot endOf(const Meeting& meeting, Slot slot) {
+    std::set<Slot> passed;
+    while (slot != 0 && passed.insert(slot).second) {
+        const auto at = meeting.desk.find(slot);
+        if (at == meeting.desk.end() || !at->second.thing)
+            return 0;
+        if (at->second.alive)
+            return slot;
+        const auto* session = std::get_if<log::SessionThing>(&*at->second.thing);
+        slot = session != nullptr && session->into ? meeting.known.find(*session->into) : 0;
+    }
+    return 0;
+}
+
+/// The removed things that it speaks of.
+std::set<Slot> removedIn(const Meeting& meeting, const Atom& atom) {
+    std::set<Slot> removed;
+    if (atom.alive)
+        eachReference(*atom.thing, [&](Slot of) {
+            if (!meeting.desk.at(of).alive)
+                removed.insert(of);
+        });
+    return removed;
+}
+
+/// What belongs to a session that became another goes there, behind what that has.
+void follow(Meeting& meeting) {
+    std::vector<Slot> moving;
+    for (const auto& [slot, atom] : meeting.desk)
+        if (!removedIn(meeting, atom).empty())
+            moving.push_back(slot);
+    meeting.sort(moving);
+    for (const Slot slot : moving) {
+        Thing now = *meeting.desk.at(slot).thing;
+        bool moved = false;
+        visitReferences(now, [&](Slot of) {
+            const Slot end = endOf(meeting, of);
+            moved = moved || (end != 0 && end != of);
+            return end == 0 ? of : end == slot ? Slot{0} : end; // a repeat of itself: of none
+        });
+        if (!moved)
+            continue;
+        meeting.free(slot);
+        putBehind(meeting, now);
+        meeting.edit(slot, std::move(now), true);
+        meeting.place(slot, Meeting::Join::Yes);
+    }
+}
+
+/// What is removed and spoken of comes back.
+void revive(Meeting& meeting) {
+    for (;;) {
+        std::set<Slot> wanted;
+        for (const auto& [slot, atom] : meeting.desk)
+            wanted.merge(removedIn(meeting, atom));
+        if (wanted.empty())
+            return;
+        std::vector<Slot> order(wanted.begin(), wanted.end());
+        meeting.sort(order);
+        for (const Slot slot : order) {
+            const Atom& atom = meeting.desk.at(slot);
+            if (!atom.thing)
+                throw BadInput(say("something in use that was removed before logs kept what was"),
+                               say("a log in which it still is"));
+            meeting.list(Why::Revived, slot, atom);
+            meeting.taken.told.push_back({.what = Told::What::Revived, .about = slot});
+            Thing now = *atom.thing;
+            if (auto* session = std::get_if<log::SessionThing>(&now))
+                session->into.reset();
+            meeting.edit(slot, std::move(now), true);
+            meeting.place(slot, Meeting::Join::No);
+        }
+    }
+}
+} // namespace
+
+namespace {
+/// Keys, and what speaks of what, once each thing has its state.
+void putInPlace(Meeting& meeting) {
+    meeting.placeAll();
+    if (meeting.rules.follows)
+        follow(meeting);
+    if (meeting.rules.revives)
+        revive(meeting);
+    numberAnew(meeting);
+    settleRepeats(meeting);
+    meeting.writeList();
+}
+} // namespace
+
+Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules) {
+    requireSense(theirs);
+    Meeting meeting(known, mine, theirs, rules);
+    takeStates(meeting, theirs);
+    if (!meeting.taken.touched.empty())
+        putInPlace(meeting);
+    return std::move(meeting.taken);
+}
+
+std::set<Slot> settleDesk(Slots& known, Desk& desk, const std::set<Slot>& touched) {
+    const Desk same = desk; // nothing is new to anybody
+    Meeting meeting(known, desk, same, {});
+    meeting.taken.touched = touched;
+    putInPlace(meeting);
+    return std::move(meeting.taken.touched);
+}
+
+} // namespace slopebook::desks

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a desk holds once it has taken what another one holds: pure, on values. Two desks that take
+// each other's at the same time come to the same; what comes to stand twice under one key, what was
+// changed twice, what was removed here and used there is settled, and listed where a coach's word
+// would be lost.
+#pragma once
+
+#include "core/desks/thing.h"
+
+#include <set>
+#include <vector>
+
+namespace slopebook::desks {
+
+/// All of them hold, always. A test takes one away to show what breaks.
+struct Rules {
+    bool trails = true;  ///< what lies on the other's way gives way to it
+    bool alike = true;   ///< both desks choose the same of two new states
+    bool yields = true;  ///< of two under one key one gets another
+    bool joins = true;   ///< sessions of one day and number, new to one of two, become one
+    bool follows = true; ///< what belongs to a session that became another goes there
+    bool revives = true; ///< what is used is there
+    bool lists = true;   ///< what does not stand is listed
+};
+
+/// Something that the coach is told.
+struct Told {
+    enum class What {
+        Joined,     ///< about is one with into now
+        Revived,    ///< about was removed on one desk and is used on the other
+        Renamed,    ///< about had the name before
+        Renumbered, ///< about, a session, was that day's session of that number
+        Listed      ///< about is a conflict
+    };
+    What what{};
+    Slot about = 0;
+    Slot into = 0;
+    std::string before{}; ///< a name, or a number
+    friend bool operator==(const Told&, const Told&) = default;
+};
+
+struct Taken {
+    std::set<Slot> touched;                          ///< those that are not as they were
+    std::size_t added = 0, changed = 0, removed = 0; ///< by what the other desk did
+    std::vector<Told> told;
+};
+
+/// Takes theirs into mine. Throws BadInput for what no desk holds: what speaks of nothing, a number
+/// outside 1 .. mostNumbered, a session that became one with itself.
+Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules = {});
+
+/// After the coach has put another state in place of one: its key yields where it is taken, what it
+/// speaks of comes back. Gives what else is touched by that.
+std::set<Slot> settleDesk(Slots& known, Desk& desk, const std::set<Slot>& touched);
+
+/// No number of a session, set, attempt, gap or turn that comes from elsewhere is greater.
+constexpr int mostNumbered = 100'000;
+
+} // namespace slopebook::desks

@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desks/writing.h"
+
+#include "core/desks/names.h"
+#include "core/desks/writer.h"
+#include "core/log/conflicts.h"
+#include "core/log/failure.h"
+#include "core/log/impl.h"
+#include "core/model/phrases/desks.h"
+
+#include <algorithm>
+
+namespace slopebook::desks {
+
+namespace {
+/// Said of the thing where it was not written as it is to be: a log's own numbers or texts differ.
+[[noreturn]] void notAsMeant(const log::Log& log, const Desk& there, Slot slot) {
+    const Atom& atom = there.at(slot);
+    throw log::damagedLog(
+        log.file(), say("what was to be taken does not stand as it was written (%1, %2)",
+                        sayKind(atom.thing ? kindOf(*atom.thing) : "?"), nameOnDesk(there, slot)));
+}
+
+void adoptOne(log::Log& log, const Slots& known, Writer& writer, const Desk& after, Slot slot) {
+    const log::AtomKey place = writer.placeOf(slot);
+    const auto held = log::atomOf(log.impl().db, place);
+    const Atom& atom = after.at(slot);
+    if (!held || held->hash != hashOf(known, *atom.thing))
+        notAsMeant(log, after, slot);
+    log::adopt(log.impl().db, place, known.uuid(slot), atom.trail);
+}
+
+/// The trails of what was written, and what is removed with what it said. Parking and writing anew
+/// have left names of their own, which nobody shall see.
+void nameAll(log::Log& log, const Slots& known, Writer& writer, const Desk& after,
+             const std::set<Slot>& touched) {
+    log.impl().settle();
+    log::Connection& db = log.impl().db;
+    std::set<Slot> written = touched;
+    written.merge(writer.writtenAnew());
+    for (const Slot slot : written)
+        if (const Atom& atom = after.at(slot); atom.alive)
+            adoptOne(log, known, writer, after, slot);
+    std::vector<log::RemovedAtom> strangers;
+    log::visitRemoved(db, {}, [&](const log::RemovedAtom& removed) {
+        const auto at = after.find(known.find(removed.atom.uuid));
+        if (at == after.end() || at->second.alive)
+            strangers.push_back(removed);
+    });
+    for (const log::RemovedAtom& removed : strangers)
+        log::forgetRemoved(db, removed);
+    for (const auto& [slot, atom] : after) {
+        if (atom.alive)
+            continue;
+        const auto held = log::removedAtomOf(db, known.uuid(slot));
+        if (held && !touched.contains(slot))
+            continue;
+        log::Carried carried{.uuid = known.uuid(slot),
+                             .hash = atom.hash,
+                             .alive = false,
+                             .trail = atom.trail,
+                             .parent = {},
+                             .into = {},
+                             .place = writer.placeOf(slot)};
+        if (atom.thing) {
+            carried.kind = kindOf(*atom.thing);
+            carried.content = bytesOf(known, *atom.thing);
+            carried.hash = hashOf(known, *atom.thing);
+        }
+        log::adoptRemoved(db, carried);
+    }
+}
+
+/// One that does not stand as it is to; 0: all do.
+Slot amiss(const Desk& now, const Desk& after) {
+    for (const Desk* desk : {&now, &after})
+        for (const auto& [slot, atom] : *desk) {
+            const auto one = now.find(slot);
+            const auto other = after.find(slot);
+            if (one == now.end() || other == after.end() ||
+                one->second.alive != other->second.alive ||
+                one->second.thing != other->second.thing ||
+                one->second.trail != other->second.trail)
+                return slot;
+        }
+    return 0;
+}
+
+void requireWritten(const log::Log& log, Slots& known, const Desk& after) {
+    const Desk now = readDesk(known, log).desk;
+    if (const Slot slot = amiss(now, after))
+        notAsMeant(log, after.contains(slot) ? after : now, slot);
+}
+} // namespace
+
+void writeDesk(log::Log& log, Slots& known, const ReadDesk& before, const Desk& after,
+               const std::set<Slot>& touched) {
+    Writer writer(log, known, before, after, touched);
+    writer.makeRoom();
+    writer.writeNamed();
+    writer.writeSessions();
+    writer.writeHeld();
+    writer.removeNamed();
+    writer.writeConflicts();
+    nameAll(log, known, writer, after, touched);
+    requireWritten(log, known, after);
+}
+
+} // namespace slopebook::desks

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What another log would bring, before it is taken: how much, and all that is not simply added.
+#pragma once
+
+#include "core/desks/merge.h"
+
+#include <QDialog>
+
+class QTreeWidget;
+
+namespace slopebook::ui {
+
+class Logbook;
+
+class MergeDialog final : public QDialog {
+    Q_OBJECT
+public:
+    MergeDialog(const desks::MergeReport& report, const QString& file, const Logbook& logbook,
+                QWidget* parent = nullptr);
+
+private:
+    void fill(const desks::MergeReport& report, const Logbook& logbook);
+    void build(const desks::MergeReport& report, const QString& file, const QString& folder);
+
+    QTreeWidget* m_list;
+};
+
+} // namespace slopebook::ui
