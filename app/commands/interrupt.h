@@ -10,8 +10,8 @@
 
 namespace slopebook::app {
 
-/// While one lives, SIGINT, SIGTERM and SIGHUP ask the work to stop instead of ending the program (one that
-/// was ignored from the start stays so). There is one at a time.
+/// While one lives, SIGINT, SIGTERM and SIGHUP ask the work to stop instead of ending the program
+/// (one that was ignored from the start stays so). There is one at a time.
 class Interruptible {
 public:
     Interruptible();

@@ -58,7 +58,7 @@ struct PlannedLoad {
     /// m/s; none where it would lie under the MVT, at which the last rep goes up.
     std::optional<double> stop = {};
     bool stopUnderMvt = false; ///< for that
-    bool tested = true;              ///< inside the session's loads
+    bool tested = true;        ///< inside the session's loads
 };
 
 struct Plan {

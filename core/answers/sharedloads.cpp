@@ -62,8 +62,8 @@ Answer<std::vector<SharedLoadChange>> sharedLoadChanges(const LiftSession& from,
     const stats::Variance ofBias =
         settings.deviceBias ? settings.deviceBias->second : stats::Variance{};
     const auto after = seenByLoad(to);
-    const Under under = underOf(from.conditions, to.conditions, settings.devices,
-                                settings.deviceBias.has_value());
+    const Under under =
+        underOf(from.conditions, to.conditions, settings.devices, settings.deviceBias.has_value());
     std::vector<SharedLoadChange> changes;
     for (const auto& [load, before] : seenByLoad(from)) {
         const auto again = after.find(load);

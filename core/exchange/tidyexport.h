@@ -26,11 +26,11 @@ struct AddedTable {
 /// Writes folder/<table>.csv of every table (tablelist.h) and of those added, dictionary.csv (every
 /// column with its unit and meaning), all of them as sheets of folder/log.xlsx, datapackage.json
 /// (the same for programs: a Frictionless Data Package, datapackage.org, version 1) with
-/// added tables also read.R and read.py, which read the folder; all of one moment, and returns the files. The folder must not
-/// exist, or be empty; with Replace its files of those names are written anew and the others stay.
-/// It is written under another name beside it and renamed, so that it is whole or not there
-/// (NewFolder); LogError where that may not be or fails; Cancelled, with nothing left behind, where
-/// progress says to stop.
+/// added tables also read.R and read.py, which read the folder; all of one moment, and returns the
+/// files. The folder must not exist, or be empty; with Replace its files of those names are written
+/// anew and the others stay. It is written under another name beside it and renamed, so that it is
+/// whole or not there (NewFolder); LogError where that may not be or fails; Cancelled, with nothing
+/// left behind, where progress says to stop.
 std::vector<std::filesystem::path> exportTables(const log::Log& log,
                                                 const std::filesystem::path& folder,
                                                 const Progress& progress = {},

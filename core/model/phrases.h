@@ -21,6 +21,7 @@
 namespace slopebook::phrases {
 
 inline constexpr std::array<std::span<const std::string_view>, 11> lists{
-    answers, desks, exchange, log, model, questions, store, testNames, periodNames, sources, traces};
+    answers, desks,     exchange,    log,     model, questions,
+    store,   testNames, periodNames, sources, traces};
 
 } // namespace slopebook::phrases

@@ -1253,6 +1253,14 @@
         <source>What is &amp;new</source>
         <translation>&amp;Neues</translation>
     </message>
+    <message>
+        <source>&amp;Merge another log…</source>
+        <translation>Anderes Protokoll aufneh&amp;men…</translation>
+    </message>
+    <message>
+        <source>C&amp;hoose between two sides…</source>
+        <translation>Z&amp;wischen zwei Seiten wählen…</translation>
+    </message>
 </context>
 <context>
     <name>NoiseChartWords</name>
@@ -8707,6 +8715,10 @@ liegt über dem geschätzten 1RM</translation>
         <source>%1; made before Slopebook was updated</source>
         <translation>%1; vor einer neuen Slopebook-Version angelegt</translation>
     </message>
+    <message>
+        <source>%1; made before another log was merged</source>
+        <translation>%1; angelegt, bevor ein anderes Protokoll aufgenommen wurde</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::BatteryPage</name>
@@ -9163,6 +9175,68 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Found %1, expected loads in %2 with blanks between them, such as 40 60 72.5.</source>
         <translation>%1 gefunden, erwartet: Lasten in %2 mit Leerzeichen dazwischen, etwa 40 60 72,5.</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::ChoicesDialog</name>
+    <message>
+        <source>Both sides</source>
+        <translation>Beide Seiten</translation>
+    </message>
+    <message>
+        <source>Choose between two sides</source>
+        <translation>Zwischen zwei Seiten wählen</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <translation>Welches</translation>
+    </message>
+    <message>
+        <source>What waits</source>
+        <translation>Was wartet</translation>
+    </message>
+    <message>
+        <source>&amp;Keep what stands</source>
+        <translation>Stehendes &amp;behalten</translation>
+    </message>
+    <message>
+        <source>&amp;Take the other side</source>
+        <translation>Andere Seite überneh&amp;men</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n choices wait. One side of each counts until then; the choice goes along to the other log with the next merge.</source>
+        <translation>
+            <numerusform>(1) %n Wahl wartet. Bis dahin zählt eine der Seiten; die Wahl geht mit der nächsten Aufnahme in das andere Protokoll. (2) %n Wahlen warten. Bis dahin zählt jeweils eine Seite; die Wahl geht mit der nächsten Aufnahme in das andere Protokoll.</numerusform>
+            <numerusform>(1) %n Wahl wartet. Bis dahin zählt eine der Seiten; die Wahl geht mit der nächsten Aufnahme in das andere Protokoll. (2) %n Wahlen warten. Bis dahin zählt jeweils eine Seite; die Wahl geht mit der nächsten Aufnahme in das andere Protokoll.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>in the log</source>
+        <translation>im Protokoll</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>removed</source>
+        <translation>entfernt</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>As it stands</source>
+        <translation>Wie es steht</translation>
+    </message>
+    <message>
+        <source>The other side</source>
+        <translation>Die andere Seite</translation>
     </message>
 </context>
 <context>
@@ -10835,12 +10909,102 @@ ein Maximalversuch</translation>
         <source>%1 – %2 – Slopebook</source>
         <translation>%1 – %2 – Slopebook</translation>
     </message>
+    <message>
+        <source>Merge another log</source>
+        <translation>Anderes Protokoll aufnehmen</translation>
+    </message>
+    <message>
+        <source>Nothing new: everything of %1 is in the log already.</source>
+        <translation>Nichts Neues: Alles aus %1 steht schon im Protokoll.</translation>
+    </message>
+    <message>
+        <source>Merged. A copy of the log as it was before is in its folder of backups.</source>
+        <translation>Aufgenommen. Eine Kopie des Protokolls, wie es vorher war, liegt im Ordner seiner Sicherungen.</translation>
+    </message>
+    <message>
+        <source>Nothing is to be chosen.</source>
+        <translation>Es gibt nichts zu wählen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n choices between two logs wait: Log, Choose between two sides.</source>
+        <translation>
+            <numerusform>(1) %n Wahl zwischen zwei Protokollen wartet: Protokoll, Zwischen zwei Seiten wählen. (2) %n Wahlen zwischen zwei Protokollen warten: Protokoll, Zwischen zwei Seiten wählen.</numerusform>
+            <numerusform>(1) %n Wahl zwischen zwei Protokollen wartet: Protokoll, Zwischen zwei Seiten wählen. (2) %n Wahlen zwischen zwei Protokollen warten: Protokoll, Zwischen zwei Seiten wählen.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::MatrixView</name>
     <message>
         <source>All measures by training blocks</source>
         <translation>Alle Messgrößen nach Trainingsblöcken</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::MergeDialog</name>
+    <message>
+        <source>Merge another log</source>
+        <translation>Anderes Protokoll aufnehmen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>to choose</source>
+        <translation>zu wählen</translation>
+    </message>
+    <message>
+        <source>joined</source>
+        <translation>vereint</translation>
+    </message>
+    <message>
+        <source>one with %1</source>
+        <translation>eins mit %1</translation>
+    </message>
+    <message>
+        <source>renamed</source>
+        <translation>umbenannt</translation>
+    </message>
+    <message>
+        <source>before: %1</source>
+        <translation>vorher: %1</translation>
+    </message>
+    <message>
+        <source>brought back</source>
+        <translation>zurückgeholt</translation>
+    </message>
+    <message>
+        <source>removed in one log, in use in the other</source>
+        <translation>im einen Protokoll entfernt, im anderen verwendet</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>Wovon</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Wie</translation>
+    </message>
+    <message>
+        <source>What is not simply added</source>
+        <translation>Was nicht einfach dazukommt</translation>
+    </message>
+    <message>
+        <source>From %1 come: %2 new, %3 changed, %4 removed (athletes, sessions, sets and all else together). The other log is only read.</source>
+        <translation>Aus %1 kommen: %2 neu, %3 geändert, %4 entfernt (Athleten, Einheiten, Sätze und alles andere zusammen). Das andere Protokoll wird nur gelesen.</translation>
+    </message>
+    <message>
+        <source>A backup is made first, in %1. To undo the merge go back to it: Log, Go back to a backup.</source>
+        <translation>Zuerst wird eine Sicherung angelegt, in %1. Um die Aufnahme rückgängig zu machen, gehen Sie auf sie zurück: Protokoll, Auf eine Sicherung zurückgehen.</translation>
+    </message>
+    <message>
+        <source>&amp;Merge</source>
+        <translation>Aufneh&amp;men</translation>
     </message>
 </context>
 <context>

@@ -26,6 +26,26 @@
     </message>
 </context>
 <context>
+    <name>slopebook::ui::ChoicesDialog</name>
+    <message numerus="yes">
+        <source>%n choices wait. One side of each counts until then; the choice goes along to the other log with the next merge.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::MainWindow</name>
+    <message numerus="yes">
+        <source>%n choices between two logs wait: Log, Choose between two sides.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>slopebook::ui::SessionDialog</name>
     <message numerus="yes">
         <source>%1 (%n day(s) apart)</source>

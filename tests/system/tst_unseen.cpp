@@ -28,7 +28,7 @@ public:
 
     QByteArray text() {
         m_columns = {"date",     "athlete",  "lift",         "set",     "load_kg", "rep",
-                     "velocity", "excluded", "set_excluded", "weather", "mood",     "note"};
+                     "velocity", "excluded", "set_excluded", "weather", "mood",    "note"};
         std::shuffle(m_columns.begin(), m_columns.end(), m_engine);
         session("2025-11-03", real(1.3, 1.8), -real(0.007, 0.014));
         session("2026-02-17", real(1.3, 1.8), -real(0.007, 0.014));
