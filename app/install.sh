@@ -21,6 +21,12 @@ if [ "$(id -u)" -ne 0 ]; then
     as_root=sudo
 fi
 echo "Installing:$missing"
+case "$missing" in
+*postgresql-15*) # for the tests, which start their own: no server of the system's is made
+    $as_root mkdir -p /etc/postgresql-common/createcluster.d
+    echo "create_main_cluster = false" | $as_root tee /etc/postgresql-common/createcluster.d/slopebook-tests.conf >/dev/null
+    ;;
+esac
 install_missing() {
     # shellcheck disable=SC2086
     $as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y --no-install-recommends $missing

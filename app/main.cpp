@@ -46,6 +46,7 @@ int run(int argc, char** argv) {
     app::addBackup(app, exit);
     app::addMerge(app, exit);
     app::addEdits(app, exit);
+    app::addStore(app, exit);
     app::addSchema(app, exit);
     app.require_subcommand(0, 1);
     try {

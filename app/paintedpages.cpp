@@ -10,11 +10,20 @@
 
 namespace slopebook::app {
 
+namespace {
+ui::LoadUnit shownIn(MassUnit unit) {
+    return unit == MassUnit::Pound ? ui::LoadUnit::Pounds : ui::LoadUnit::Kilograms;
+}
+} // namespace
+
 void PaintedPages::comparison(const log::Log& log, const questions::Background& about,
-                              const answers::Comparison& comparison,
+                              const answers::Comparison& comparison, MassUnit unit,
                               const log::Destination& to) const {
-    paintOffscreen(
-        [&] { ui::writeComparisonPdf(comparison, ui::pageHeader(log, about, comparison), to); });
+    paintOffscreen([&] {
+        ui::PageHeader header = ui::pageHeader(log, about, comparison);
+        header.unit = shownIn(unit);
+        ui::writeComparisonPdf(comparison, header, to);
+    });
 }
 
 void PaintedPages::card(const PlanOut& out, int sets, int reps, const log::Destination& to) const {
@@ -24,9 +33,7 @@ void PaintedPages::card(const PlanOut& out, int sets, int reps, const log::Desti
                               .plan = out.plan,
                               .related = out.related(),
                               .relation = out.relationName(),
-                              .unit = out.plan.settings.unit == MassUnit::Pound
-                                          ? ui::LoadUnit::Pounds
-                                          : ui::LoadUnit::Kilograms,
+                              .unit = shownIn(out.plan.settings.unit),
                               .sets = sets,
                               .reps = reps},
                              to);
@@ -37,31 +44,30 @@ void PaintedPages::together(const std::function<void()>& work) const {
     paintOffscreen(work);
 }
 
-void PaintedPages::squad(const answers::Squad& squad, const Lift& lift,
+void PaintedPages::squad(const answers::Squad& squad, const Lift& lift, MassUnit unit,
                          const log::Destination& to) const {
     paintOffscreen([&] {
-        ui::page::writePagesPdf(ui::squadPrint(squad, ui::liftTitle(lift), ui::LoadUnit::Kilograms),
+        ui::page::writePagesPdf(ui::squadPrint(squad, ui::liftTitle(lift), shownIn(unit)),
                                 ui::page::Paper::A4, to);
     });
 }
 
 void PaintedPages::overview(const log::Log& log, const questions::SeasonAnswer& answer,
-                            const log::Destination& to) const {
+                            MassUnit unit, const log::Destination& to) const {
     paintOffscreen([&] {
         const ui::AskedSeason asked{.athlete = QString::fromStdString(answer.athlete.value.name),
                                     .matrix = answer.matrix,
                                     .sessions = questions::seasonOf(log, answer.athlete.id),
                                     .unread = answer.unread};
         ui::page::writePagesPdf(
-            ui::overviewPrint(asked, answers::overviewOf(asked.matrix), ui::LoadUnit::Kilograms),
+            ui::overviewPrint(asked, answers::overviewOf(asked.matrix), shownIn(unit)),
             ui::page::Paper::A4, to);
     });
 }
 
-void PaintedPages::battery(const questions::BatteryAnswer& answer,
+void PaintedPages::battery(const questions::BatteryAnswer& answer, MassUnit unit,
                            const log::Destination& to) const {
-    paintOffscreen(
-        [&] { ui::writeBatteryPdf(answer, ui::LoadUnit::Kilograms, ui::page::Paper::A4, to); });
+    paintOffscreen([&] { ui::writeBatteryPdf(answer, shownIn(unit), ui::page::Paper::A4, to); });
 }
 
 } // namespace slopebook::app

@@ -15,6 +15,10 @@ struct File {
 /// The log's layouts as numbered SQL, first to newest.
 std::span<const File> migrations();
 
+/// The shared store's layouts as SQL, each file begun with the layout that it belongs to (0001_...),
+/// in the order in which they are run.
+std::span<const File> storeLayouts();
+
 /// published.csv, the defaults from the literature.
 std::span<const File> published();
 

@@ -56,6 +56,7 @@ room core/log core/model resources
 room core/desks core/model core/log
 room core/exchange core/model core/log resources
 room core/questions core/model core/stats core/answers core/log core/exchange
+room core/store core/model core/log resources
 room ui/typed core
 room ui/words core
 room ui/edits core ui/words
@@ -118,6 +119,7 @@ files_only() {
 }
 
 files_only 'QSaveFile|setOutputFileName|QPdfWriter [a-z]+\(("|q|Q)' none
+files_only 'libpq-fe' core/store/libpq.h
 files_only 'QFileDialog' ui/parts/filedialog.cpp ui/parts/filedialog.h
 files_only 'Q(Print|PrintPreview)Dialog' ui/paper/paperwork.cpp
 files_only 'ofstream|workbook_new' core/exchange/tableout.cpp core/exchange/tableout.h core/log/ownfiles.cpp

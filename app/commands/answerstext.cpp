@@ -31,31 +31,27 @@ std::string shown(const std::optional<double>& value, int decimals) {
     return value ? fixed(*value, decimals) : std::string("-");
 }
 
-std::string shownInterval(const std::optional<stats::Interval>& held, int decimals) {
-    return held ? interval(*held, decimals) : std::string("-");
-}
-
 std::string keyOf(const LiftSession& session) {
     return dateKey(session.date, session.ordinal);
 }
 
-std::string lineText(const Profile& profile) {
+std::string lineText(const Profile& profile, const Masses& in) {
     const stats::Line& line = profile.line;
     const auto se = [&](double value, int decimals) {
         return line.hasInference() ? " (SE " + fixed(value, decimals) + ")" : std::string();
     };
-    std::string text = "Line       " + counted(line.n, "point") + " at " +
-                       counted(line.distinct, "load") + ", " +
-                       loadRange(profile.lightest, profile.heaviest) + " kg\n" + "  V0       " +
-                       fixed(line.intercept, 3) + " m/s" + se(line.interceptSe(), 3) + "\n" +
-                       "  Slope    " + fixed(line.slope, 5) + " m/s per kg" +
-                       se(line.slopeSe(), 5) + "\n" + "  R2       " + fixed(line.r2, 4) + "\n";
+    std::string text =
+        "Line       " + counted(line.n, "point") + " at " + counted(line.distinct, "load") + ", " +
+        in.range(profile.lightest, profile.heaviest) + " " + in.name() + "\n" + "  V0       " +
+        fixed(line.intercept, 3) + " m/s" + se(line.interceptSe(), 3) + "\n" + "  Slope    " +
+        fixed(in.per(line.slope), 5) + " m/s per " + in.name() + se(in.per(line.slopeSe()), 5) +
+        "\n" + "  R2       " + fixed(line.r2, 4) + "\n";
     if (line.hasInference())
         text += "  Scatter  " + fixed(line.s(), 4) + " m/s (residual SD, " + fixed(line.df(), 0) +
                 " degrees of freedom)\n";
     if (line.slope < 0)
-        text += "  L0       " + fixed(profile.l0(), 1) + " kg; area under the line " +
-                fixed(profile.area(), 1) + " kg m/s\n";
+        text += "  L0       " + in.fixed(profile.l0(), 1) + " " + in.name() +
+                "; area under the line " + in.fixed(profile.area(), 1) + " " + in.name() + " m/s\n";
     return text;
 }
 
@@ -66,7 +62,7 @@ std::vector<Note> withCitation(std::vector<Note> notes, const std::optional<Mvt>
     return notes;
 }
 
-std::string maximumText(const Profile& profile) {
+std::string maximumText(const Profile& profile, const Masses& in) {
     std::string text;
     if (profile.mvt) {
         text += "MVT        " + fixed(profile.mvt->value, 3) + " m/s";
@@ -75,34 +71,36 @@ std::string maximumText(const Profile& profile) {
         text += ", " + english(sourceOf(*profile.mvt)) + "\n";
     }
     if (!profile.oneRm)
-        return text + "1RM        no estimate: " + english(profile.oneRm.why().reason) + "\n";
+        return text + "1RM        no estimate: " + in.say(profile.oneRm.why().reason) + "\n";
     const OneRm& oneRm = *profile.oneRm;
-    text += "1RM        " + fixed(oneRm.estimate, 1) + " kg estimated";
+    text += "1RM        " + in.fixed(oneRm.estimate, 1) + " " + in.name() + " estimated";
     if (oneRm.interval)
-        text += ", " + percent(profile.level) + " interval " + interval(*oneRm.interval, 1) + " kg";
+        text += ", " + percent(profile.level) + " interval " + in.interval(*oneRm.interval, 1) +
+                " " + in.name();
     text += ", reach " + fixed(oneRm.reach, 2) + "\n";
     if (oneRm.withMvt)
-        text += "           " + interval(*oneRm.withMvt, 1) + " kg with the MVT's own SD\n";
+        text += "           " + in.interval(*oneRm.withMvt, 1) + " " + in.name() +
+                " with the MVT's own SD\n";
     using Line = std::pair<const char*, Words>;
     for (const auto& [label, words] :
          {Line{"To plan    ", planWithWords(profile)}, Line{"Bend       ", bendWords(profile)},
           Line{"           ", bendSource(profile.beyond.bend)},
           Line{"Lifted     ", liftedWords(profile)}})
         if (!words.empty())
-            text += label + english(asSentence(words)) + "\n";
+            text += label + in.say(asSentence(words)) + "\n";
     return text;
 }
 
-std::string pointsText(const Profile& profile) {
+std::string pointsText(const Profile& profile, const Masses& in) {
     TextTable table({{"Set"},
-                     {"Load kg"},
+                     {"Load " + in.name()},
                      {"Speed m/s"},
                      {"Residual"},
                      {"Leverage"},
                      {"Studentised"},
                      {"Cook"}});
     for (const ProfilePoint& each : profile.points)
-        table.row({std::to_string(each.point.set), loadText(each.point.load),
+        table.row({std::to_string(each.point.set), in.load(each.point.load),
                    fixed(each.point.velocity, 3), signedFixed(each.residual, 4),
                    fixed(each.leverage, 3), shown(each.studentised, 2), shown(each.cook, 3)});
     return table.text();
@@ -111,7 +109,7 @@ std::string pointsText(const Profile& profile) {
 } // namespace
 
 std::string profileText(const log::Log& log, const questions::Background& about,
-                        const Profile& profile, const std::string& which) {
+                        const Profile& profile, const std::string& which, const Masses& in) {
     const LiftSession& session = profile.session;
     std::string text = about.athlete.value.name + ", " + about.lift.value.name + ", " +
                        keyOf(session) + (which.empty() ? "" : " (" + which + ")") + "\n";
@@ -120,11 +118,11 @@ std::string profileText(const log::Log& log, const questions::Background& about,
             " of each set";
     if (const auto device = deviceName(log, session))
         text += ", " + *device;
-    text += "\n" + lineText(profile) + maximumText(profile);
+    text += "\n" + lineText(profile, in) + maximumText(profile, in);
     if (session.measuredOneRm)
-        text += "Measured   " + loadText(kilograms(*session.measuredOneRm)) + " kg lifted\n";
-    text += "\n" + pointsText(profile);
-    if (const std::string notes = notesText(withCitation(profile.notes, profile.mvt));
+        text += "Measured   " + in.withName(*session.measuredOneRm) + " lifted\n";
+    text += "\n" + pointsText(profile, in);
+    if (const std::string notes = notesText(withCitation(profile.notes, profile.mvt), in);
         !notes.empty())
         text += "\n" + notes;
     return text + "\n" + cautionText();
@@ -132,7 +130,7 @@ std::string profileText(const log::Log& log, const questions::Background& about,
 
 namespace {
 
-std::string sidesText(const log::Log& log, const Comparison& c) {
+std::string sidesText(const log::Log& log, const Comparison& c, const Masses& in) {
     TextTable table({{"", Align::Left}, {keyOf(c.from.session)}, {keyOf(c.to.session)}});
     const auto both = [&](const std::string& title, const auto& tell) {
         table.row({title, tell(c.from), tell(c.to)});
@@ -141,30 +139,31 @@ std::string sidesText(const log::Log& log, const Comparison& c) {
     if (c.settings.deviceBias) // in the speeds, the line and the estimate of its column
         table.row({"  bias taken off, m/s", "-", signedFixed(c.settings.deviceBias->first, 3)});
     both("Points", [](const Profile& p) { return std::to_string(p.line.n); });
-    both("Loads, kg", [](const Profile& p) { return loadRange(p.lightest, p.heaviest); });
+    both("Loads, " + in.name(), [&](const Profile& p) { return in.range(p.lightest, p.heaviest); });
     both("V0, m/s", [](const Profile& p) { return fixed(p.line.intercept, 3); });
-    both("Slope, m/s per kg", [](const Profile& p) { return fixed(p.line.slope, 5); });
+    both("Slope, m/s per " + in.name(),
+         [&](const Profile& p) { return fixed(in.per(p.line.slope), 5); });
     both("Scatter, m/s", [](const Profile& p) { return fixed(p.line.s(), 4); });
-    both("Estimated 1RM, kg",
-         [](const Profile& p) { return p.oneRm ? fixed(p.oneRm->estimate, 1) : "-"; });
-    both("  its interval", [](const Profile& p) {
-        return p.oneRm ? shownInterval(p.oneRm->interval, 1) : std::string("-");
+    both("Estimated 1RM, " + in.name(),
+         [&](const Profile& p) { return p.oneRm ? in.fixed(p.oneRm->estimate, 1) : "-"; });
+    both("  its interval", [&](const Profile& p) {
+        return p.oneRm ? in.intervalOrDash(p.oneRm->interval, 1) : std::string("-");
     });
-    both("  with the MVT's SD", [](const Profile& p) {
-        return p.oneRm ? shownInterval(p.oneRm->withMvt, 1) : std::string("-");
+    both("  with the MVT's SD", [&](const Profile& p) {
+        return p.oneRm ? in.intervalOrDash(p.oneRm->withMvt, 1) : std::string("-");
     });
-    both("  to plan with", [](const Profile& p) {
-        return p.oneRm ? shownInterval(toPlanWith(*p.oneRm), 1) : std::string("-");
+    both("  to plan with", [&](const Profile& p) {
+        return p.oneRm ? in.intervalOrDash(toPlanWith(*p.oneRm), 1) : std::string("-");
     });
     both("  reach", [](const Profile& p) { return p.oneRm ? fixed(p.oneRm->reach, 2) : "-"; });
-    both("Measured 1RM, kg", [](const Profile& p) {
-        return p.session.measuredOneRm ? loadText(kilograms(*p.session.measuredOneRm)) : "-";
+    both("Measured 1RM, " + in.name(), [&](const Profile& p) {
+        return p.session.measuredOneRm ? in.load(*p.session.measuredOneRm) : "-";
     });
     return table.text();
 }
 
-std::string changesText(const Comparison& c) {
-    TextTable table({{"Load kg"},
+std::string changesText(const Comparison& c, const Masses& in) {
+    TextTable table({{"Load " + in.name()},
                      {"Change m/s"},
                      {percent(c.settings.level) + " interval"},
                      {"As if straight"},
@@ -177,7 +176,7 @@ std::string changesText(const Comparison& c) {
         std::string remark = at.checkLoad ? "check load" : "";
         if (at.extrapolated)
             remark += std::string(remark.empty() ? "" : ", ") + "extrapolated";
-        table.row({loadText(kilograms(at.load)), signedFixed(at.read.change, 3),
+        table.row({in.load(at.load), signedFixed(at.read.change, 3),
                    signedInterval(at.read.interval, 3),
                    at.read.straight ? signedInterval(*at.read.straight, 3) : "-",
                    signedInterval(at.interval, 3), signedInterval(at.readingBand, 3),
@@ -193,16 +192,16 @@ std::string changesText(const Comparison& c) {
            "smallest change that\nmatters.\n";
 }
 
-std::string linesText(const Comparison& c) {
+std::string linesText(const Comparison& c, const Masses& in) {
     std::string text;
     for (const Differs& each : c.differs)
         text += std::string("These two days only: ") +
                 (each.stretch.sign > 0 ? "faster" : "slower") + " from " +
-                fixed(each.stretch.from, 1) + " to " + fixed(each.stretch.to, 1) + " kg" +
-                (each.extrapolated ? " (extrapolated)" : "") + "\n";
+                in.fixed(each.stretch.from, 1) + " to " + in.fixed(each.stretch.to, 1) + " " +
+                in.name() + (each.extrapolated ? " (extrapolated)" : "") + "\n";
     if (c.crossing)
-        text += "The lines cross at " + fixed(c.crossing->x, 1) + " kg" +
-                (c.crossing->interval ? " (" + interval(*c.crossing->interval, 1) + ")"
+        text += "The lines cross at " + in.fixed(c.crossing->x, 1) + " " + in.name() +
+                (c.crossing->interval ? " (" + in.interval(*c.crossing->interval, 1) + ")"
                                       : " (no interval: they are not told from parallel)") +
                 "\n";
     const auto test = [](const char* what, const stats::FTest& f) {
@@ -213,21 +212,23 @@ std::string linesText(const Comparison& c) {
            test("One common line: ", c.lines.coincident());
 }
 
-std::string oneRmChangeText(const Comparison& c) {
+std::string oneRmChangeText(const Comparison& c, const Masses& in) {
     if (!c.oneRm)
-        return "Change of the 1RM: no figure: " + english(c.oneRm.why().reason) + "\n";
+        return "Change of the 1RM: no figure: " + in.say(c.oneRm.why().reason) + "\n";
     const OneRmChange& change = *c.oneRm;
-    std::string text = "Change of the estimated 1RM: " + signedFixed(change.estimate, 1) + " kg";
+    std::string text =
+        "Change of the estimated 1RM: " + in.signedFixed(change.estimate, 1) + " " + in.name();
     if (change.interval)
-        text += " (" + signedInterval(change.read.interval, 1) + "; as if straight " +
-                (change.read.straight ? signedInterval(*change.read.straight, 1) : "-") +
-                "; these two days only " + signedInterval(*change.interval, 1) + ")";
-    text += ", " + english(maxCell(change.read));
+        text += " (" + in.signedInterval(change.read.interval, 1) + "; as if straight " +
+                (change.read.straight ? in.signedInterval(*change.read.straight, 1) : "-") +
+                "; these two days only " + in.signedInterval(*change.interval, 1) + ")";
+    text += ", " + in.say(maxCell(change.read));
     if (change.read.smallest)
-        text += " (m " + fixed(change.read.smallest->value, 1) + " kg)";
+        text += " (m " + in.fixed(change.read.smallest->value, 1) + " " + in.name() + ")";
     text += "\n";
     if (change.measured)
-        text += "Change of the measured 1RM:  " + signedFixed(*change.measured, 1) + " kg\n";
+        text += "Change of the measured 1RM:  " + in.signedFixed(*change.measured, 1) + " " +
+                in.name() + "\n";
     return text;
 }
 
@@ -235,27 +236,27 @@ std::string oneRmChangeText(const Comparison& c) {
 
 namespace {
 
-std::string unsettledText(const std::vector<Unsettled>& all) {
+std::string unsettledText(const std::vector<Unsettled>& all, const Masses& in) {
     if (all.empty())
         return {};
     std::string text = "\nWhat would settle what is unclear:\n";
     for (const Unsettled& each : all)
-        text += "  " + english(settlingWords(each)) + "\n";
+        text += "  " + in.say(settlingWords(each)) + "\n";
     return text;
 }
 
 } // namespace
 
-std::string storiesText(std::span<const Block> blocks) {
+std::string storiesText(std::span<const Block> blocks, const Masses& in) {
     std::string text;
     for (const Block& block : blocks)
         if (const Words story = storyWords(block); !story.empty())
-            text += "Block " + block.name + ": " + english(story) + "\n";
+            text += "Block " + block.name + ": " + in.say(story) + "\n";
     return text.empty() ? text : "\n" + text;
 }
 
 std::string comparisonText(const log::Log& log, const questions::Background& about,
-                           const Comparison& c) {
+                           const Comparison& c, const Masses& in) {
     const bool several = c.ofSeveral();
     const auto named = [&](const LiftSession& session, const BlockSide* side) {
         return side ? side->name + " (" +
@@ -265,25 +266,25 @@ std::string comparisonText(const log::Log& log, const questions::Background& abo
     std::string text = about.athlete.value.name + ", " + about.lift.value.name + ", " +
                        named(c.from.session, several ? &c.blocks->first : nullptr) + " against " +
                        named(c.to.session, several ? &c.blocks->second : nullptr) + "\n\n" +
-                       english(c.sentence) + "\n\n" +
+                       in.say(c.sentence) + "\n\n" +
                        (several ? "Of each block the session that went heaviest, to show; the "
                                   "changes below are of all sessions:\n\n"
                                 : "") +
-                       sidesText(log, c) + "\n" + changesText(c) + "\n" +
-                       (several ? "" : linesText(c)) + oneRmChangeText(c) +
-                       unsettledText(unsettled(c));
+                       sidesText(log, c, in) + "\n" + changesText(c, in) + "\n" +
+                       (several ? "" : linesText(c, in)) + oneRmChangeText(c, in) +
+                       unsettledText(unsettled(c), in);
     if (c.from.mvt)
         text += "MVT: " + fixed(c.from.mvt->value, 3) + " m/s, " + english(sourceOf(*c.from.mvt)) +
                 "\n";
-    if (const std::string notes = notesText(withCitation(c.notes, c.from.mvt)); !notes.empty())
+    if (const std::string notes = notesText(withCitation(c.notes, c.from.mvt), in); !notes.empty())
         text += "\n" + notes;
     return text + "\n" + cautionText();
 }
 
 std::string sharedLoadsText(const questions::Background& about, const LiftSession& from,
                             const LiftSession& to, const NoAnswer& why,
-                            const std::vector<SharedLoadChange>& shared) {
-    TextTable table({{"Load kg"},
+                            const std::vector<SharedLoadChange>& shared, const Masses& in) {
+    TextTable table({{"Load " + in.name()},
                      {keyOf(from)},
                      {keyOf(to)},
                      {"Change m/s"},
@@ -291,18 +292,18 @@ std::string sharedLoadsText(const questions::Background& about, const LiftSessio
                      {"m"},
                      {"Reading", Align::Left}});
     for (const SharedLoadChange& each : shared)
-        table.row({loadText(kilograms(each.load)), fixed(each.seenFrom, 3), fixed(each.seenTo, 3),
+        table.row({in.load(each.load), fixed(each.seenFrom, 3), fixed(each.seenTo, 3),
                    signedFixed(each.read.change, 3), signedInterval(each.read.interval, 3),
                    each.read.smallest ? fixed(each.read.smallest->value, 3) : "-",
                    english(sizedCell(each.read, 3))});
     return about.athlete.value.name + ", " + about.lift.value.name + ", " + keyOf(from) +
-           " against " + keyOf(to) + "\n\nNo line to judge by: " + english(why.reason) +
+           " against " + keyOf(to) + "\n\nNo line to judge by: " + in.say(why.reason) +
            ".\nWhat was seen at the loads of both days, from the typical error of a point:\n\n" +
            table.text();
 }
 
-std::string noiseText(const log::Log& log, const LiftNoise& noise) {
-    TextTable table({{"Load kg"},
+std::string noiseText(const log::Log& log, const LiftNoise& noise, const Masses& in) {
+    TextTable table({{"Load " + in.name()},
                      {"Pairs"},
                      {"Typical error m/s"},
                      {"95 % interval"},
@@ -313,13 +314,12 @@ std::string noiseText(const log::Log& log, const LiftNoise& noise) {
     for (const NoiseAtLoad& each : noise.atLoads) {
         if (!answers::spreads(each.error, 4)) {
             alike = &each;
-            table.row({loadText(kilograms(each.load)), fixed(each.error.df + 1, 0), "no spread",
-                       "-", "-", "-", "-"});
+            table.row(
+                {in.load(each.load), fixed(each.error.df + 1, 0), "no spread", "-", "-", "-", "-"});
             continue;
         }
-        table.row({loadText(kilograms(each.load)), fixed(each.error.df + 1, 0),
-                   fixed(each.error.value, 4), interval(each.error.interval, 4),
-                   fixed(each.error.cvPercent, 1),
+        table.row({in.load(each.load), fixed(each.error.df + 1, 0), fixed(each.error.value, 4),
+                   interval(each.error.interval, 4), fixed(each.error.cvPercent, 1),
                    each.error.cvLogPercent ? fixed(*each.error.cvLogPercent, 1) : "-",
                    fixed(each.error.smallestDetectable(), 3)});
     }
@@ -329,10 +329,11 @@ std::string noiseText(const log::Log& log, const LiftNoise& noise) {
     if (noise.oneRm && !answers::spreads(*noise.oneRm, 2))
         text += "Estimated 1RM: no spread at this resolution\n";
     else if (noise.oneRm)
-        text += "Estimated 1RM: typical error " + fixed(noise.oneRm->value, 2) + " kg (" +
-                interval(noise.oneRm->interval, 2) + "), smallest detectable change " +
-                fixed(noise.oneRm->smallestDetectable(), 1) + " kg\n";
-    text += "Whole line: " + english(inUseWords(asCited(noise.day), 4)) + "\n";
+        text += "Estimated 1RM: typical error " + in.fixed(noise.oneRm->value, 2) + " " +
+                in.name() + " (" + in.interval(noise.oneRm->interval, 2) +
+                "), smallest detectable change " + in.fixed(noise.oneRm->smallestDetectable(), 1) +
+                " " + in.name() + "\n";
+    text += "Whole line: " + in.say(inUseWords(asCited(noise.day), 4)) + "\n";
     std::map<AthleteId, std::string> names;
     for (const auto& athlete : log.athletes())
         names[athlete.id] = athlete.value.name;

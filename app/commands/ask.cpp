@@ -106,12 +106,16 @@ questions::Background background(const log::Log& log, const About& about) {
                                  liftNamed(log, about.lift).id);
 }
 
-Mass massFromOption(const std::string& text) {
-    const auto kg = exchange::readNumber(text);
-    if (!kg || *kg < 0 || *kg > kilograms(storableLoadLimit))
+Mass massFromOption(const std::string& text, MassUnit unit) {
+    const bool pound = unit == MassUnit::Pound;
+    const auto number = exchange::readNumber(text);
+    if (!number || *number < 0 ||
+        *number > (pound ? pounds(storableLoadLimit) : kilograms(storableLoadLimit)))
         throw BadInput(asIs("the load " + english(exchange::found(text))),
-                       asIs("kilograms from 0 to 2000 with a decimal point, such as 62.5"));
-    return massFromKilograms(*kg);
+                       asIs(pound ? "pounds from 0 to 4409 with a decimal point, such as 135"
+                                  : "kilograms from 0 to 2000 with a decimal point, such as "
+                                    "62.5"));
+    return pound ? massFromPounds(*number) : massFromKilograms(*number);
 }
 
 Date dayOrToday(const std::string& text) {
@@ -134,7 +138,7 @@ int complainOfLeftOut(const std::vector<Words>& unread) {
 }
 
 int sayNoAnswer(const About& about, const NoAnswer& why) {
-    return sayNoAnswer(about, why, MassUnit::Kilogram);
+    return sayNoAnswer(about, why, about.json ? MassUnit::Kilogram : unitOf(about.pounds));
 }
 
 int sayNoAnswer(const About& about, const NoAnswer& why, MassUnit unit) {
@@ -159,10 +163,6 @@ std::optional<std::string> deviceName(const log::Log& log, const LiftSession& se
             if (device.id == *session.conditions.device)
                 return device.value.name;
     return std::nullopt;
-}
-
-std::string loadRange(double lightest, double heaviest) {
-    return answers::loadText(lightest) + " to " + answers::loadText(heaviest);
 }
 
 std::string interval(const stats::Interval& held, int decimals) {
@@ -194,10 +194,10 @@ void namesJson(Json& json, const char* name, const std::vector<std::string>& all
     json.endArray();
 }
 
-std::string notesText(const std::vector<answers::Note>& notes) {
+std::string notesText(const std::vector<answers::Note>& notes, const Masses& masses) {
     std::string text;
     for (const auto& note : notes)
-        text += "  - " + english(note.words) + "\n";
+        text += "  - " + masses.say(note.words) + "\n";
     return text.empty() ? text : "Notes:\n" + text;
 }
 

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "app/commands/json.h"
+#include "app/commands/masses.h"
 #include "app/commands/terminal.h"
 #include "core/questions/questions.h"
 
@@ -19,7 +20,8 @@ namespace slopebook::app {
 struct About {
     std::filesystem::path log;
     std::string athlete, lift;
-    bool json = false;
+    bool json = false, pounds = false;
+    Masses masses() const { return Masses(unitOf(pounds)); }
 };
 
 /// By name: exactly, then by its key (core/model/names.h). BadInput lists the names that there are.
@@ -37,8 +39,8 @@ void addLevel(CLI::App& command, double& level);
 
 questions::Background background(const log::Log& log, const About& about);
 
-/// A finite number above 0 with a decimal point; BadInput otherwise.
-Mass massFromOption(const std::string& text);
+/// A load with a decimal point, from 0 kg to 2000; BadInput otherwise.
+Mass massFromOption(const std::string& text, MassUnit unit = MassUnit::Kilogram);
 
 /// A day such as 2026-03-14, BadInput otherwise; of an empty text today, where the program runs.
 Date dayOrToday(const std::string& text);
@@ -59,12 +61,10 @@ int complainOfLeftOut(const std::vector<Words>& unread);
 /// "Encoder A", or nothing where the session names none.
 std::optional<std::string> deviceName(const log::Log& log, const LiftSession& session);
 
-/// "40", "62.5"; "40 to 90".
-std::string loadRange(double lightest, double heaviest);
 std::string interval(const stats::Interval& interval, int decimals);
 std::string signedInterval(const stats::Interval& interval, int decimals);
 /// "Notes:" and one a line; nothing where there are none.
-std::string notesText(const std::vector<answers::Note>& notes);
+std::string notesText(const std::vector<answers::Note>& notes, const Masses& masses);
 void notesJson(Json& json, const std::vector<answers::Note>& notes);
 /// A list of sentences, of names, under that key.
 void wordsJson(Json& json, const char* name, const std::vector<Words>& all);

@@ -77,17 +77,17 @@ std::string testsText(const answers::BatteryComparison& battery) {
 }
 
 /// Where a lift has no line to judge by: what was seen at the loads of both sides.
-std::string sharedText(const questions::BatteryLift& lift) {
+std::string sharedText(const questions::BatteryLift& lift, const Masses& in) {
     std::string text;
     for (const auto& each : lift.shared)
-        text += "    at " + answers::loadText(kilograms(each.load)) +
-                " kg as seen: " + answers::signedFixed(each.read.change, 3) + " m/s (" +
+        text += "    at " + in.withName(each.load) +
+                " as seen: " + answers::signedFixed(each.read.change, 3) + " m/s (" +
                 signedInterval(each.read.interval, 3) + "): " + english(speedCell(each.read)) +
                 "\n";
     return text;
 }
 
-std::string restText(const questions::BatteryAnswer& answer) {
+std::string restText(const questions::BatteryAnswer& answer, const Masses& in) {
     const auto& battery = answer.battery;
     std::string text;
     if (!battery.leftRight.empty()) {
@@ -106,26 +106,26 @@ std::string restText(const questions::BatteryAnswer& answer) {
     if (!battery.missing.empty()) {
         text += "\nNot possible:\n";
         for (const auto& missing : battery.missing)
-            text += "  " + isoDate(missing.date) + "  " + english(missing.what) + ": " +
+            text += "  " + isoDate(missing.date) + "  " + in.say(missing.what) + ": " +
                     missing.reason + "\n";
     }
     if (!answer.lifts.empty()) {
         text += "\nLifts:\n";
         for (const auto& lift : answer.lifts)
             text += "  " + lift.lift.value.name + ": " +
-                    (lift.comparison ? english(lift.comparison->sentence)
-                                     : english(lift.comparison.why().reason)) +
-                    "\n" + sharedText(lift);
+                    (lift.comparison ? in.say(lift.comparison->sentence)
+                                     : in.say(lift.comparison.why().reason)) +
+                    "\n" + sharedText(lift, in);
     }
     for (const Words& what : answer.unread)
-        text += "\n" + english(answers::leftOutWords(what)) + "\n";
-    return text + notesText(battery.notes);
+        text += "\n" + in.say(answers::leftOutWords(what)) + "\n";
+    return text + notesText(battery.notes, in);
 }
 
-std::string batteryText(const questions::BatteryAnswer& answer) {
+std::string batteryText(const questions::BatteryAnswer& answer, const Masses& in) {
     return answer.athlete.value.name + ": all tests from " + answer.battery.fromLabel + " to " +
-           answer.battery.toLabel + "\n\n" + testsText(answer.battery) + restText(answer) + "\n" +
-           cautionText() + "\n";
+           answer.battery.toLabel + "\n\n" + testsText(answer.battery) + restText(answer, in) +
+           "\n" + cautionText() + "\n";
 }
 
 void seenJson(Json& json, const char* name, const answers::SeenTest& seen) {
@@ -285,9 +285,9 @@ int runBattery(const BatteryOptions& options, const Pages& pages) {
     if (!options.csv.empty())
         questions::writeBatteryCsv(*answer, options.outputs.to(options.csv));
     if (!options.pdf.empty())
-        pages.battery(*answer, options.outputs.to(options.pdf));
+        pages.battery(*answer, unitOf(options.pounds), options.outputs.to(options.pdf));
     if (options.outputs.textToo())
-        print(options.json ? batteryJson(*answer) : batteryText(*answer));
+        print(options.json ? batteryJson(*answer) : batteryText(*answer, options.masses()));
     return complainOfLeftOut(answer->unread);
 }
 
@@ -304,6 +304,7 @@ void addBattery(CLI::App& app, int& exit, const Pages& pages) {
     command->add_option("--from", options->from, sideHelp)->required();
     command->add_option("--to", options->to, "The later one, likewise")->required();
     addLevel(*command, options->level);
+    addPounds(*command, options->pounds);
     command->add_flag("--json", options->json, "JSON with all digits");
     options->outputs.addFile(*command, "--csv", options->csv,
                              "Writes the comparison as CSV to this file");

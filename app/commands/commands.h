@@ -31,6 +31,7 @@ void addCheck(CLI::App& app, int& exit);
 void addBackup(CLI::App& app, int& exit);
 void addMerge(CLI::App& app, int& exit);
 void addEdits(CLI::App& app, int& exit); ///< add, change, remove, exclude, include
+void addStore(CLI::App& app, int& exit); ///< init, grant, status
 void addSchema(CLI::App& app, int& exit);
 
 } // namespace slopebook::app

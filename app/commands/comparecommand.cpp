@@ -39,7 +39,7 @@ int sayShared(const CompareOptions& options, const log::Log& log,
         sharedLoadsJson(json, about, from[0], to[0], why, *shared);
         print(json.text());
     } else {
-        print(sharedLoadsText(about, from[0], to[0], why, *shared));
+        print(sharedLoadsText(about, from[0], to[0], why, *shared, options.masses()));
     }
     return exitDone;
 }
@@ -78,7 +78,8 @@ int runCompare(const CompareOptions& options, const Pages& pages) {
         log::writeWhole(options.outputs.to(options.script), comparisonForR(about, *comparison));
     }
     if (!options.pdf.empty())
-        pages.comparison(log, about, *comparison, options.outputs.to(options.pdf));
+        pages.comparison(log, about, *comparison, unitOf(options.pounds),
+                         options.outputs.to(options.pdf));
     if (!options.outputs.textToo())
         return exitDone;
     if (options.json) {
@@ -86,7 +87,8 @@ int runCompare(const CompareOptions& options, const Pages& pages) {
         comparisonJson(json, log, about, *comparison);
         print(json.text());
     } else {
-        print(comparisonText(log, about, *comparison) + storiesText(blocksOf({*from, *to})));
+        print(comparisonText(log, about, *comparison, options.masses()) +
+              storiesText(blocksOf({*from, *to}), options.masses()));
     }
     return exitDone;
 }
@@ -109,6 +111,7 @@ void addCompare(CLI::App& app, int& exit, const Pages& pages) {
     command->add_option("--to", options->to, "The later one, likewise")->required();
     command->add_flag("--json", options->json, "JSON with all digits");
     addLevel(*command, options->level);
+    addPounds(*command, options->pounds);
     options->outputs.addFile(*command, "--pdf", options->pdf,
                              "Writes the comparison as one page to this file, its figures "
                              "attached as CSV");

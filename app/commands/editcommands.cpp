@@ -26,23 +26,28 @@ log::PlacedSet setMeant(const log::Log& log, const ExcludeOptions& options,
     throw BadInput(asIs("set " + std::to_string(options.set)), asIs("one of: " + numbers));
 }
 
-LiftSession sessionMeant(const log::Log& log, const ExcludeOptions& options) {
+/// What is named, by the names that the log has for it.
+struct Meant {
+    std::string athlete, lift;
+    LiftSession session;
+};
+
+Meant meant(const log::Log& log, const ExcludeOptions& options) {
     const auto athlete = athleteNamed(log, options.athlete);
     const auto lift = liftNamed(log, options.lift);
     const auto sessions = log.liftSessions({.athlete = athlete.id, .lift = lift.id});
     const auto found = questions::sessionAt(sessions, options.session);
     if (!found)
         throw BadInput(asIs("the session " + options.session), found.why().reason);
-    return *found;
+    return {athlete.value.name, lift.value.name, *found};
 }
 
-ThingJson shown(const ExcludeOptions& options, const LiftSession& session,
-                const log::PlacedSet& placed) {
+ThingJson shown(const Meant& of, const log::PlacedSet& placed) {
     return [=](Json& json) {
         json.object()
-            .field("athlete", options.athlete)
-            .field("lift", options.lift)
-            .field("date", dateKey(session.date, session.ordinal))
+            .field("athlete", of.athlete)
+            .field("lift", of.lift)
+            .field("date", dateKey(of.session.date, of.session.ordinal))
             .field("set", placed.ordinal)
             .field("load", kilograms(placed.set.load))
             .field("excluded", placed.set.excluded);
@@ -58,8 +63,8 @@ ThingJson shown(const ExcludeOptions& options, const LiftSession& session,
 
 /// reason empty: it counts again.
 Edited setReason(log::Log& log, const ExcludeOptions& options, const std::string& did) {
-    const LiftSession session = sessionMeant(log, options);
-    const log::PlacedSet before = setMeant(log, options, session);
+    const Meant of = meant(log, options);
+    const log::PlacedSet before = setMeant(log, options, of.session);
     log::PlacedSet after = before;
     if (options.rep > static_cast<int>(before.set.reps.size()))
         throw BadInput(asIs("rep " + std::to_string(options.rep)),
@@ -71,16 +76,16 @@ Edited setReason(log::Log& log, const ExcludeOptions& options, const std::string
     const bool same = after == before;
     if (!same)
         log.change(before.id, after.set);
-    std::string name = options.athlete + ", " + options.lift + ", " +
-                       dateKey(session.date, session.ordinal) + ", set " +
+    std::string name = of.athlete + ", " + of.lift + ", " +
+                       dateKey(of.session.date, of.session.ordinal) + ", set " +
                        std::to_string(options.set);
     if (options.rep > 0)
         name += ", rep " + std::to_string(options.rep);
     return {.did = did,
             .what = options.rep > 0 ? "rep" : "set",
             .name = name,
-            .before = shown(options, session, before),
-            .after = shown(options, session, after),
+            .before = shown(of, before),
+            .after = shown(of, after),
             .same = same};
 }
 

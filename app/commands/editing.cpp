@@ -3,6 +3,7 @@
 
 #include "app/commands/commands.h"
 #include "core/exchange/cells.h"
+#include "core/log/rehearsal.h"
 #include "core/log/sound.h"
 #include "core/model/errors.h"
 #include "core/model/exactmass.h"
@@ -57,6 +58,11 @@ void addEditing(CLI::App& command, Editing& editing, bool masses) {
 }
 
 int runEdit(const Editing& editing, const std::function<Edited(log::Log& log)>& work) {
+    if (const log::Rehearsal tried(editing.log); tried.log()) {
+        if (!editing.unsoundToo)
+            log::requireSoundToWrite(tried.log()->check(), editing.log);
+        work(*tried.log());
+    }
     log::Log log = log::Log::open(editing.log);
     if (!editing.unsoundToo)
         log::writeOnlyWhenSound(log);

@@ -21,7 +21,7 @@ struct FollowOptions : About {
 };
 
 int runFollow(const FollowOptions& options) {
-    const Mass load = massFromOption(options.load);
+    const Mass load = massFromOption(options.load, options.masses().unit());
     const log::Snapshot asked(options.log);
     const log::Log& log = asked.log();
     const questions::Background about = background(log, options);
@@ -48,7 +48,8 @@ int runFollow(const FollowOptions& options) {
         followJson(json, about, *season, felt, blocks, settings.level);
         print(json.text());
     } else {
-        print(followText(about, *season, felt, blocks, settings.level, options.trends));
+        print(followText(about, *season, felt, blocks, settings.level, options.trends,
+                         options.masses()));
     }
     return exitDone;
 }
@@ -61,7 +62,7 @@ void addFollow(CLI::App& app, int& exit) {
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("--athlete", options->athlete, "The athlete's name")->required();
     command->add_option("--lift", options->lift, "The lift's name")->required();
-    command->add_option("--load", options->load, "The load in kg")->required();
+    command->add_option("--load", options->load, "The load in kg, with --lb in pounds")->required();
     command->add_option(
         "--baseline", options->baseline,
         "Day of the session to count from, or days (2026-03-01..2026-03-14) or a block, all of "
@@ -69,6 +70,7 @@ void addFollow(CLI::App& app, int& exit) {
         "the first day with a line where left out");
     command->add_flag("--trends", options->trends, "Also the trend within each block");
     addLevel(*command, options->level);
+    addPounds(*command, options->pounds);
     command->add_flag("--json", options->json, "JSON with all digits");
     command->callback([options, &exit] { exit = runFollow(*options); });
 }

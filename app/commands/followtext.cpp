@@ -18,22 +18,22 @@ std::string rangeOrDash(const std::optional<stats::Interval>& held, int decimals
 }
 
 /// Of the latest session whose change from the baseline is unclear.
-std::string unsettledText(const Follow& follow) {
+std::string unsettledText(const Follow& follow, const Masses& in) {
     for (auto each = follow.sessions.rbegin(); each != follow.sessions.rend(); ++each)
         if (const Words settling = settlingWords(*each); !settling.empty())
             return "What would settle the change of " +
-                   dateKey(each->session.date, each->session.ordinal) + ":\n  " +
-                   english(settling) + "\n";
+                   dateKey(each->session.date, each->session.ordinal) + ":\n  " + in.say(settling) +
+                   "\n";
     return {};
 }
 
 /// Of each block what all its sessions say together, and against the baseline.
-std::string blocksText(const FollowedSeason& season, double level, bool trends) {
+std::string blocksText(const FollowedSeason& season, double level, bool trends, const Masses& in) {
     std::string text;
     for (const FollowedBlock& block : season.blocks) {
-        text += english(blockWords(season, block)) + "\n";
+        text += in.say(blockWords(season, block)) + "\n";
         if (trends)
-            text += "  " + english(blockTrendWords(block, level)) + "\n";
+            text += "  " + in.say(blockTrendWords(block, level)) + "\n";
     }
     return text.empty() ? text : text + "\n";
 }
@@ -42,7 +42,8 @@ std::string blocksText(const FollowedSeason& season, double level, bool trends) 
 
 std::string followText(const questions::Background& about, const FollowedSeason& season,
                        const std::vector<std::vector<Effort>>& feltOf,
-                       std::span<const Stored<BlockId, Block>> blocks, double level, bool trends) {
+                       std::span<const Stored<BlockId, Block>> blocks, double level, bool trends,
+                       const Masses& in) {
     const Follow& follow = season.follow;
     using Align = TextTable::Align;
     TextTable table({{"Date", Align::Left},
@@ -54,7 +55,7 @@ std::string followText(const questions::Background& about, const FollowedSeason&
                      {"Change"},
                      {"Its interval"},
                      {"Reading", Align::Left},
-                     {"1RM kg"},
+                     {"1RM " + in.name()},
                      {"Its interval"},
                      {"Measured"},
                      {"", Align::Left}});
@@ -70,7 +71,7 @@ std::string followText(const questions::Background& about, const FollowedSeason&
         if (each.extrapolated)
             remark += std::string(remark.empty() ? "" : ", ") + "extrapolated";
         if (!each.line)
-            remark += std::string(remark.empty() ? "" : ", ") + english(each.line.why().reason);
+            remark += std::string(remark.empty() ? "" : ", ") + in.say(each.line.why().reason);
         if (each.bias)
             remark += std::string(remark.empty() ? "" : ", ") + "device bias " +
                       signedFixed(*each.bias, 3) + " taken off the change";
@@ -86,32 +87,32 @@ std::string followText(const questions::Background& about, const FollowedSeason&
                    read ? signedFixed(read->change, 3) : "",
                    read ? signedInterval(read->interval, 3) : "",
                    read ? english(sizedCell(*read, 3)) : "",
-                   each.oneRm ? fixed(each.oneRm->estimate, 1) : "-",
-                   each.oneRm ? rangeOrDash(each.oneRm->interval, 1) : "",
-                   measured ? loadText(kilograms(*measured)) : "", remark});
+                   each.oneRm ? in.fixed(each.oneRm->estimate, 1) : "-",
+                   each.oneRm ? in.intervalOrDash(each.oneRm->interval, 1) : "",
+                   measured ? in.load(*measured) : "", remark});
     }
     std::string text = about.athlete.value.name + ", " + about.lift.value.name + ", " +
-                       loadText(kilograms(follow.load)) + " kg through the season\n\n" +
-                       english(followSentence(season)) + "\n\n" + table.text() + "\n";
-    text += blocksText(season, level, trends);
+                       in.withName(follow.load) + " through the season\n\n" +
+                       in.say(followSentence(season)) + "\n\n" + table.text() + "\n";
+    text += blocksText(season, level, trends, in);
     if (follow.trend)
         text += "Trend " + signedFixed(follow.trend->perWeek, 4) + " m/s per week" +
                 (follow.trend->interval ? " (" + signedInterval(*follow.trend->interval, 4) + ")"
                                         : std::string()) +
                 ", " + counted(follow.trend->sessions, "session") + "\n";
     else
-        text += "No trend: " + english(follow.trend.why().reason) + "\n";
+        text += "No trend: " + in.say(follow.trend.why().reason) + "\n";
     if (follow.smallestDetectable)
         text += "Smallest detectable change " + fixed(*follow.smallestDetectable, 3) + " m/s\n";
-    text += unsettledText(follow);
+    text += unsettledText(follow, in);
     for (const NotLifted& day : season.notLifted)
-        text += english(asSentence(notLiftedWords(day))) + "\n";
+        text += in.say(asSentence(notLiftedWords(day))) + "\n";
     for (const auto& [id, block] : blocks) {
         const Words told = storyWords(block);
         text += "Block " + block.name + ", " + isoDate(block.first) + " to " + isoDate(block.last) +
-                (told.empty() ? "" : ": " + english(told)) + "\n";
+                (told.empty() ? "" : ": " + in.say(told)) + "\n";
     }
-    return text + notesText(follow.notes);
+    return text + notesText(follow.notes, in);
 }
 
 } // namespace slopebook::app

@@ -9,6 +9,7 @@
 #include "core/exchange/proposal.h"
 #include "core/exchange/shapedimport.h"
 #include "core/log/newlog.h"
+#include "core/log/rehearsal.h"
 #include "core/log/sound.h"
 #include "core/model/errors.h"
 #include "core/model/names.h"
@@ -107,6 +108,13 @@ auto fill(const ImportOptions& options, const Work& work, const Whole& whole) {
             if (error.kind() != LogError::Kind::Conflict || dryRun || !isThere())
                 throw;
         }
+    if (const log::Rehearsal tried(file); tried.log()) {
+        if (!options.unsoundToo)
+            log::requireSoundToWrite(tried.log()->check(), file);
+        Result result = work(*tried.log());
+        if (dryRun || !whole(result))
+            return Filled<Result>{.result = std::move(result), .made = false};
+    }
     log::Log log = log::Log::open(file);
     if (!options.unsoundToo)
         log::writeOnlyWhenSound(log);
@@ -168,6 +176,8 @@ int propose(const ImportOptions& options) {
                     sheet.name + "\n";
         for (const Words& laid : exchange::layoutWords(facts))
             text += "# " + english(laid) + "\n";
+        if (const Words order = exchange::orderWords(shape, facts); !order.empty())
+            text += "# " + english(order) + "\n";
         text += exchange::shapeText(shape, facts.headings());
         for (const auto& question : exchange::openQuestions(shape, facts))
             text += "# to be said: " + asked(question, facts) + "\n";

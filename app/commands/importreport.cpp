@@ -55,6 +55,9 @@ std::string reportText(const exchange::ImportReport& r, bool dryRun) {
     std::string text = counted(r.rows, "row") + " read.\n";
     if (r.rowsLeftOut > 0)
         text += "Left out as totals: " + counted(static_cast<int>(r.rowsLeftOut), "row") + ".\n";
+    if (r.rowsWithoutLoad > 0)
+        text += "Passed over, nothing under any load: " +
+                counted(static_cast<int>(r.rowsWithoutLoad), "row") + ".\n";
     text += listed("Without a row below the header: ", r.withoutRows) +
             listed("Left, since it is worked out from the others: ", r.derived);
     if (r.addedNothing() && r.holdsNothing())

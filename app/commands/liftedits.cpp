@@ -47,13 +47,28 @@ Lift typed(const LiftOptions& options, Lift lift) {
     return lift;
 }
 
-Mvt typedMvt(const LiftOptions& options) {
-    Mvt mvt{.value = numberTyped(*options.value, 0, 2, speedExpected),
-            .origin = Mvt::Origin::Coach,
-            .source = options.source.value_or("")};
+/// What is not typed stays as it was.
+Mvt typedMvt(const LiftOptions& options, const std::optional<Mvt>& before = {}) {
+    Mvt mvt = before.value_or(Mvt{.origin = Mvt::Origin::Coach, .source = {}});
+    mvt.value = numberTyped(*options.value, 0, 2, speedExpected);
     if (options.sd)
-        mvt.sd = numberTyped(*options.sd, 0, 1, "a spread in m/s above 0, such as 0.03");
+        mvt.sd = figureOrNone(*options.sd, 0, 1, "a spread in m/s above 0, such as 0.03, or none");
+    if (options.source)
+        mvt.source = *options.source;
+    if (before && mvt != *before)
+        mvt.origin = Mvt::Origin::Coach;
     return mvt;
+}
+
+/// Another value is not what the published source says.
+void requireOwnSource(const LiftOptions& options, const Lift& lift, const Mvt& typed) {
+    if (lift.mvt->origin != Mvt::Origin::Published || typed.value == lift.mvt->value ||
+        (options.source && (options.sd || !lift.mvt->sd)))
+        return;
+    throw BadInput(
+        asIs("a new value for \"" + lift.name +
+             "\", whose threshold is a published one with its SD and source"),
+        asIs("--source and --sd of the new value as well (--sd none where it has none)"));
 }
 
 ThingJson shown(const Lift& lift) {
@@ -114,7 +129,8 @@ Edited changeMvt(log::Log& log, const LiftOptions& options) {
         throw BadInput(asIs("\"" + before.value.name + "\", which has no threshold"),
                        asIs("a lift with one, or add mvt"));
     Lift after = before.value;
-    after.mvt = typedMvt(options);
+    after.mvt = typedMvt(options, before.value.mvt);
+    requireOwnSource(options, before.value, *after.mvt);
     return changed(log, before, after, "change", "mvt");
 }
 
@@ -168,7 +184,9 @@ void addThreshold(const Command& command, const char* option, bool needed) {
     auto* value = command.app->add_option(option, to.value,
                                           "The threshold in m/s: the speed of a 1RM, such as 0.52");
     value->required(needed);
-    command.app->add_option("--sd", to.sd, "Its standard deviation between people in m/s")
+    command.app
+        ->add_option("--sd", to.sd,
+                     "Its standard deviation between people in m/s; none: it has none")
         ->needs(value);
     command.app->add_option("--source", to.source, "Where it comes from")->needs(value);
 }

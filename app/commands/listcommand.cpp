@@ -18,7 +18,7 @@ namespace {
 struct ListOptions {
     std::filesystem::path log;
     std::string athlete, lift;
-    bool json = false;
+    bool json = false, pounds = false;
 };
 
 // What is said of every session alike.
@@ -39,7 +39,7 @@ struct Names {
 };
 
 void addText(TextTable& table, const Names& names, const questions::Background& about,
-             const LiftSession& session) {
+             const LiftSession& session, const Masses& in) {
     const auto profile = questions::profileOf(about, session);
     std::vector<std::string> row{about.athlete.value.name,
                                  about.lift.value.name,
@@ -51,15 +51,14 @@ void addText(TextTable& table, const Names& names, const questions::Background& 
         row.insert(row.end(), {"-", "-", "-", "-", "-", "-"});
     } else {
         const auto& oneRm = profile->oneRm;
-        row.push_back(loadRange(profile->lightest, profile->heaviest));
+        row.push_back(in.range(profile->lightest, profile->heaviest));
         row.push_back(fixed(profile->line.intercept, 3));
-        row.push_back(fixed(profile->line.slope, 5));
+        row.push_back(fixed(in.per(profile->line.slope), 5));
         row.push_back(fixed(profile->line.r2, 4));
-        row.push_back(oneRm ? fixed(oneRm->estimate, 1) : "-");
-        row.push_back(oneRm && oneRm->interval ? interval(*oneRm->interval, 1) : "-");
+        row.push_back(oneRm ? in.fixed(oneRm->estimate, 1) : "-");
+        row.push_back(oneRm && oneRm->interval ? in.interval(*oneRm->interval, 1) : "-");
     }
-    row.push_back(session.measuredOneRm ? answers::loadText(kilograms(*session.measuredOneRm))
-                                        : "");
+    row.push_back(session.measuredOneRm ? in.load(*session.measuredOneRm) : "");
     table.row(std::move(row));
 }
 
@@ -94,6 +93,7 @@ int runList(const ListOptions& options) {
     const log::Log& log = asked.log();
     const log::Filter filter = filterNamed(log, options.athlete, options.lift);
     const Names names{log.blocks(), log.devices()};
+    const Masses in(unitOf(options.pounds));
     using Align = TextTable::Align;
     TextTable table({{"Athlete", Align::Left},
                      {"Lift", Align::Left},
@@ -101,13 +101,13 @@ int runList(const ListOptions& options) {
                      {"Block", Align::Left},
                      {"Device", Align::Left},
                      {"n"},
-                     {"Loads kg"},
+                     {"Loads " + in.name()},
                      {"V0 m/s"},
                      {"Slope"},
                      {"R2"},
-                     {"1RM kg"},
+                     {"1RM " + in.name()},
                      {"95 % interval"},
-                     {"Measured kg"}});
+                     {"Measured " + in.name()}});
     Json json;
     json.object().key("sessions").array();
     questions::eachBackground(log, filter, [&](const questions::Background& about) {
@@ -115,7 +115,7 @@ int runList(const ListOptions& options) {
             if (options.json)
                 addJson(json, names, about, session);
             else
-                addText(table, names, about, session);
+                addText(table, names, about, session, in);
         }
     });
     json.endArray().endObject();
@@ -134,6 +134,7 @@ void addList(CLI::App& app, int& exit) {
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("--athlete", options->athlete, "One athlete; all where left out");
     command->add_option("--lift", options->lift, "One lift; all where left out");
+    addPounds(*command, options->pounds);
     command->add_flag("--json", options->json, "JSON with all digits");
     command->callback([options, &exit] { exit = runList(*options); });
 }

@@ -18,21 +18,21 @@ namespace {
 struct NoiseOptions {
     std::filesystem::path log;
     std::string lift;
-    bool json = false;
+    bool json = false, pounds = false;
 };
 
 using AthleteNames = std::map<AthleteId, std::string>;
 
-std::string text(const log::Log& log, const questions::NoiseGroup& group) {
+std::string text(const log::Log& log, const questions::NoiseGroup& group, const Masses& in) {
     std::string title = group.lift.name;
     if (group.device)
         title += ", " + group.deviceName;
     const Words cited = answers::citationOf(answers::asCited(group.inUse));
-    const std::string inUse = "In use: " + english(answers::inUseWords(group.inUse, 4)) + "\n" +
-                              (cited.empty() ? "" : english(asSentence(cited)) + "\n");
+    const std::string inUse = "In use: " + in.say(answers::inUseWords(group.inUse, 4)) + "\n" +
+                              (cited.empty() ? "" : in.say(asSentence(cited)) + "\n");
     if (group.noise)
-        return title + "\n" + noiseText(log, *group.noise) + inUse + "\n";
-    return title + "\nNo noise of its own: " + english(group.noise.why().reason) + "\n" + inUse +
+        return title + "\n" + noiseText(log, *group.noise, in) + inUse + "\n";
+    return title + "\nNo noise of its own: " + in.say(group.noise.why().reason) + "\n" + inUse +
            "\n";
 }
 
@@ -68,7 +68,7 @@ int runNoise(const NoiseOptions& options) {
     for (const auto& lift : lifts)
         for (const questions::NoiseGroup& group : questions::noiseGroups(log, lift.id)) {
             answered = answered || bool(group.noise);
-            shown += text(log, group);
+            shown += text(log, group, Masses(unitOf(options.pounds)));
             json(out, group, names);
         }
     out.endArray().endObject();
@@ -86,6 +86,7 @@ void addNoise(CLI::App& app, int& exit) {
     const auto options = std::make_shared<NoiseOptions>();
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("--lift", options->lift, "One lift; all where left out");
+    addPounds(*command, options->pounds);
     command->add_flag("--json", options->json, "JSON with all digits");
     command->callback([options, &exit] { exit = runNoise(*options); });
 }

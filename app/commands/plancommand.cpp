@@ -23,7 +23,7 @@ struct PlanOptions : About {
     std::filesystem::path pdf;
     Outputs outputs;
     int nextTest = 0, sets = 3, reps = 0;
-    bool pounds = false, restrictedFlow = false, history = false;
+    bool restrictedFlow = false, history = false;
 };
 
 /// "70" or "65-75".

@@ -47,7 +47,7 @@ int runProfile(const ProfileOptions& options) {
         profileJson(json, log, about, *profile);
         print(json.text());
     } else {
-        print(profileText(log, about, *profile, which));
+        print(profileText(log, about, *profile, which, options.masses()));
     }
     return exitDone;
 }
@@ -65,6 +65,7 @@ void addProfile(CLI::App& app, int& exit) {
         "--session", options->session,
         "Day of the session, 2026-03-14 or 2026-03-14#2; the latest where left out");
     addLevel(*command, options->level);
+    addPounds(*command, options->pounds);
     command->add_flag("--json", options->json, "JSON with all digits");
     command->callback([options, &exit] { exit = runProfile(*options); });
 }

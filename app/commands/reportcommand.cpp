@@ -27,7 +27,7 @@ constexpr const char* indexName = "index.csv";
 struct ReportOptions {
     std::filesystem::path log, folder;
     std::string from, to;
-    bool json = false;
+    bool json = false, pounds = false;
     Outputs outputs;
 };
 
@@ -134,7 +134,7 @@ private:
                          " athletes with a change to be read");
             return;
         }
-        m_pages.squad(*squad, lift.value,
+        m_pages.squad(*squad, lift.value, unitOf(m_options.pounds),
                       next("squad", lift.value.name, english(answers::squadChanceWords(*squad))));
     }
 
@@ -157,7 +157,7 @@ private:
         }
         for (const Words& what : answer->unread)
             m_unread.push_back(what);
-        m_pages.overview(m_log, *answer,
+        m_pages.overview(m_log, *answer, unitOf(m_options.pounds),
                          next("athlete", athlete.value.name, english(answer->matrix.sentence)));
     }
 
@@ -275,6 +275,7 @@ void addReport(CLI::App& app, int& exit, const Pages& pages) {
                      "A folder that does not exist yet, or is empty; with --replace its files of "
                      "the same names are written anew, and the others stay")
         ->required();
+    addPounds(*command, options->pounds);
     command->add_flag("--json", options->json, "JSON: what was written, and what was left out");
     options->outputs.addReplace(*command);
     command->callback([options, &exit, &pages] { exit = runReport(*options, pages); });

@@ -29,20 +29,21 @@ struct SeasonOptions : About {
     Outputs outputs;
 };
 
-std::string cellText(const MatrixRow& row, const MatrixCell& cell) {
+std::string cellText(const MatrixRow& row, const MatrixCell& cell, const Masses& in) {
     if (!cell.value)
-        return english(cell.value.why().reason);
-    std::string text = answers::fixed(*cell.value, row.measure.decimals);
+        return in.say(cell.value.why().reason);
+    const Masses of = row.measure.isMass() ? in : Masses();
+    std::string text = of.fixed(*cell.value, row.measure.decimals);
     if (cell.sessions > 1)
         text += " (" + std::to_string(cell.sessions) + ")";
     if (cell.against && row.measure.judged())
         text += ", " + (cell.against->comparable() && !cell.against->why.empty()
-                            ? english(cell.against->why)
-                            : english(answers::sizedReading(cell.against->read)));
+                            ? in.say(cell.against->why)
+                            : in.say(answers::sizedReading(cell.against->read)));
     return text;
 }
 
-std::string seasonText(const questions::SeasonAnswer& answer) {
+std::string seasonText(const questions::SeasonAnswer& answer, const Masses& in) {
     const SeasonMatrix& matrix = answer.matrix;
     using Align = TextTable::Align;
     std::vector<TextTable::Column> columns{{"measure", Align::Left}, {"unit", Align::Left}};
@@ -50,26 +51,26 @@ std::string seasonText(const questions::SeasonAnswer& answer) {
         columns.push_back({block.block.name, Align::Left});
     TextTable table(std::move(columns));
     for (const MatrixRow& row : matrix.rows) {
-        std::vector<std::string> cells{english(answers::measureWords(row.measure)),
-                                       row.measure.unit};
+        std::vector<std::string> cells{in.say(answers::measureWords(row.measure)),
+                                       row.measure.isMass() ? in.name() : row.measure.unit};
         for (const MatrixCell& cell : row.cells)
-            cells.push_back(cellText(row, cell));
+            cells.push_back(cellText(row, cell, in));
         table.row(std::move(cells));
     }
     std::string text = answer.athlete.value.name + ": the season by blocks, read against " +
-                       matrix.blocks[matrix.chosen].block.name + "\n\n" + english(matrix.sentence) +
+                       matrix.blocks[matrix.chosen].block.name + "\n\n" + in.say(matrix.sentence) +
                        "\n\n" + table.text() +
                        "In brackets: sessions made one, where they are several.\n\n";
     if (!matrix.chance.empty())
-        text += english(matrix.chance) + "\n";
+        text += in.say(matrix.chance) + "\n";
     text += "What was done in the blocks:\n";
     for (const Words& words : matrix.story)
-        text += "  " + english(words) + "\n";
+        text += "  " + in.say(words) + "\n";
     for (const Words& words : matrix.design)
-        text += english(words) + "\n";
+        text += in.say(words) + "\n";
     for (const Words& what : answer.unread)
         text += "left out: " + english(what) + "\n";
-    return text + notesText(matrix.notes) + "\n" + cautionText() + "\n";
+    return text + notesText(matrix.notes, in) + "\n" + cautionText() + "\n";
 }
 
 int runSeason(const SeasonOptions& options) {
@@ -85,7 +86,7 @@ int runSeason(const SeasonOptions& options) {
     if (!options.csv.empty())
         log::writeWhole(options.outputs.to(options.csv), seasonCsv(*answer));
     if (options.outputs.textToo())
-        print(options.json ? seasonJson(*answer) : seasonText(*answer));
+        print(options.json ? seasonJson(*answer) : seasonText(*answer, options.masses()));
     return complainOfLeftOut(answer->unread);
 }
 
@@ -106,6 +107,7 @@ void addSeason(CLI::App& app, int& exit) {
         "A column: a block, a day, or days (2026-03-01..2026-03-14); as often as there "
         "are; all blocks where left out");
     addLevel(*command, options->level);
+    addPounds(*command, options->pounds);
     command->add_flag("--json", options->json, "JSON with all digits");
     options->outputs.addFile(*command, "--csv", options->csv, "Writes it as CSV to this file");
     command->callback([options, &exit] { exit = runSeason(*options); });

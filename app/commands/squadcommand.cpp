@@ -34,9 +34,9 @@ struct SquadOptions : About {
     Outputs outputs;
 };
 
-std::string titleOf(const SquadPart& part) {
-    return part.load ? "Speed at " + answers::loadText(kilograms(*part.load)) + " kg, m/s"
-                     : std::string("Estimated 1RM, kg");
+std::string titleOf(const SquadPart& part, const Masses& in) {
+    return part.load ? "Speed at " + in.withName(*part.load) + ", m/s"
+                     : "Estimated 1RM, " + in.name();
 }
 
 /// The day of the one session, or how many there are.
@@ -47,9 +47,10 @@ std::string daysText(const std::optional<LiftSession>& session, int count) {
                      : dateKey(session->date, session->ordinal);
 }
 
-std::string partText(const SquadPart& part, double level) {
+std::string partText(const SquadPart& part, double level, const Masses& in) {
     using Align = TextTable::Align;
     const int d = part.load ? 3 : 1;
+    const Masses of = part.load ? Masses() : in; // a change of speed is one in any unit
     const auto mean = answers::squadMean(part, level);
     TextTable table({{"athlete", Align::Left},
                      {"from", Align::Left},
@@ -60,15 +61,15 @@ std::string partText(const SquadPart& part, double level) {
                      {"reading", Align::Left}});
     for (const SquadRow& row : part.rows) {
         const auto drawn = answers::drawnOf(mean, row.athlete);
-        table.row({row.name, daysText(row.from, row.fromSessions), daysText(row.to, row.toSessions),
-                   row.read ? answers::signedFixed(row.read->change, d) : "",
-                   row.read ? signedInterval(row.read->interval, d) : "",
-                   drawn ? answers::signedFixed(drawn->drawn, d) : "",
-                   row.read ? english(answers::sizedReading(*row.read))
-                            : english(row.read.why().reason)});
+        table.row(
+            {row.name, daysText(row.from, row.fromSessions), daysText(row.to, row.toSessions),
+             row.read ? of.signedFixed(row.read->change, d) : "",
+             row.read ? of.signedInterval(row.read->interval, d) : "",
+             drawn ? of.signedFixed(drawn->drawn, d) : "",
+             row.read ? in.say(answers::sizedReading(*row.read)) : in.say(row.read.why().reason)});
     }
-    return titleOf(part) + ": " + english(answers::countWords(part)) + "\n" +
-           (mean ? english(answers::squadMeanWords(part, *mean)) + "\n" : "") + table.text() + "\n";
+    return titleOf(part, in) + ": " + in.say(answers::countWords(part)) + "\n" +
+           (mean ? in.say(answers::squadMeanWords(part, *mean)) + "\n" : "") + table.text() + "\n";
 }
 
 std::string dueText(const answers::SquadDue& due) {
@@ -115,13 +116,14 @@ void dueJson(Json& json, const answers::SquadDue& due) {
     json.endArray().endObject();
 }
 
-std::string squadText(const std::string& lift, const Squad& squad, const answers::SquadDue& due) {
+std::string squadText(const std::string& lift, const Squad& squad, const answers::SquadDue& due,
+                      const Masses& in) {
     std::string text =
         lift + ", the squad from " + squad.from.name + " to " + squad.to.name + "\n\n";
     for (const SquadPart& part : squad.parts)
-        text += partText(part, squad.level);
-    return text + english(answers::squadChanceWords(squad)) + "\n" + notesText(squad.notes) + "\n" +
-           dueText(due) + "\n" + cautionText() + "\n";
+        text += partText(part, squad.level, in);
+    return text + in.say(answers::squadChanceWords(squad)) + "\n" + notesText(squad.notes, in) +
+           "\n" + dueText(due) + "\n" + cautionText() + "\n";
 }
 
 void meanJson(Json& json, const std::optional<SquadMean>& mean) {
@@ -206,12 +208,12 @@ int runSquad(const SquadOptions& options, const Pages& pages) {
     if (!squad)
         return sayNoAnswer(options, squad.why());
     if (!options.pdf.empty())
-        pages.squad(*squad, lift.value, options.outputs.to(options.pdf));
+        pages.squad(*squad, lift.value, unitOf(options.pounds), options.outputs.to(options.pdf));
     if (!options.outputs.textToo())
         return exitDone;
     const auto whoIsDue = questions::squadDueOn(log, due, lift.id, options.weeks);
     print(options.json ? squadJson(lift.value.name, *squad, whoIsDue)
-                       : squadText(lift.value.name, *squad, whoIsDue));
+                       : squadText(lift.value.name, *squad, whoIsDue, options.masses()));
     return exitDone;
 }
 
@@ -232,6 +234,7 @@ void addSquad(CLI::App& app, int& exit, const Pages& pages) {
     command->add_option("--weeks", options->weeks, "What is longer ago is due")
         ->check(CLI::Range(1, 520));
     addLevel(*command, options->level);
+    addPounds(*command, options->pounds);
     command->add_flag("--json", options->json, "JSON with all digits");
     options->outputs.addFile(*command, "--pdf", options->pdf,
                              "Writes the printed page to this file");

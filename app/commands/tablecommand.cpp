@@ -24,7 +24,7 @@ struct TableOptions {
     std::filesystem::path log, csv;
     std::string athlete, lift;
     double level = questions::AskSettings{}.level;
-    bool json = false;
+    bool json = false, pounds = false;
     Outputs outputs;
 };
 
@@ -64,16 +64,31 @@ std::string shown(const Cell& cell, int decimals) {
     return text ? *text : std::string();
 }
 
-/// "90.1 to 96.3", or nothing.
-std::string endsText(const EstimateRow& row, EstimateColumn low) {
-    const std::string from = shown(row[low], 1);
-    return from.empty() ? from : from + " to " + shown(row[low + 1], 1);
+/// Of a figure in kilograms.
+std::string massShown(const Cell& cell, const Masses& in) {
+    if (const auto* value = std::get_if<double>(&cell))
+        return in.fixed(*value, 1);
+    if (const auto* mass = std::get_if<Mass>(&cell))
+        return in.load(*mass);
+    return {};
 }
 
-std::vector<std::string> textRow(const EstimateRow& row) {
+/// The same for what is said of each kilogram.
+std::string shownPer(const Cell& cell, const Masses& in) {
+    const auto* value = std::get_if<double>(&cell);
+    return value ? answers::fixed(in.per(*value), 5) : std::string();
+}
+
+/// "90.1 to 96.3", or nothing.
+std::string endsText(const EstimateRow& row, EstimateColumn low, const Masses& in) {
+    const std::string from = massShown(row[low], in);
+    return from.empty() ? from : from + " to " + massShown(row[low + 1], in);
+}
+
+std::vector<std::string> textRow(const EstimateRow& row, const Masses& in) {
     using enum EstimateColumn;
-    const std::string lifted = shown(row[EstimateLifted], 1),
-                      notLifted = shown(row[EstimateNotLifted], 1);
+    const std::string lifted = massShown(row[EstimateLifted], in),
+                      notLifted = massShown(row[EstimateNotLifted], in);
     return {shown(row[EstimateAthlete], 0),
             shown(row[EstimateLift], 0),
             dateKey(std::get<Date>(row[EstimateDate]), std::get<int>(row[EstimateSession])),
@@ -81,21 +96,21 @@ std::vector<std::string> textRow(const EstimateRow& row) {
             shown(row[EstimateN], 0),
             shown(row[EstimateV0], 3),
             shown(row[EstimateV0Se], 3),
-            shown(row[EstimateSlope], 5),
-            shown(row[EstimateSlopeSe], 5),
+            shownPer(row[EstimateSlope], in),
+            shownPer(row[EstimateSlopeSe], in),
             shown(row[EstimateResidualSd], 4),
             shown(row[EstimateDf], 0),
             shown(row[EstimateR2], 4),
             shown(row[EstimateMvt], 3),
-            shown(row[EstimateOneRm], 1),
-            endsText(row, EstimateOneRmLow),
-            endsText(row, EstimatePlanLow),
+            massShown(row[EstimateOneRm], in),
+            endsText(row, EstimateOneRmLow, in),
+            endsText(row, EstimatePlanLow, in),
             shown(row[EstimateReach], 2),
             notLifted.empty() ? lifted : lifted + " to " + notLifted,
             shown(row[EstimateReason], 0)};
 }
 
-TextTable emptyTable(double level) {
+TextTable emptyTable(double level, const Masses& in) {
     using Align = TextTable::Align;
     return TextTable({{"Athlete", Align::Left},
                       {"Lift", Align::Left},
@@ -104,17 +119,17 @@ TextTable emptyTable(double level) {
                       {"n"},
                       {"V0 m/s"},
                       {"SE"},
-                      {"Slope m/s/kg"},
+                      {"Slope m/s/" + in.name()},
                       {"SE"},
                       {"s m/s"},
                       {"df"},
                       {"R2"},
                       {"MVT m/s"},
-                      {"1RM kg"},
-                      {percent(level) + " kg"},
-                      {"to plan with kg"},
+                      {"1RM " + in.name()},
+                      {percent(level) + " " + in.name()},
+                      {"to plan with " + in.name()},
                       {"Reach"},
-                      {"Bracket kg"},
+                      {"Bracket " + in.name()},
                       {"Why not", Align::Left}});
 }
 
@@ -125,7 +140,8 @@ int runTable(const TableOptions& options) {
     const log::Filter filter = filterNamed(log, options.athlete, options.lift);
     Interruptible interruptible;
     std::string csv = exchange::csvHeader(questions::estimatesTable) + "\n";
-    TextTable table = emptyTable(options.level);
+    const Masses in(unitOf(options.pounds));
+    TextTable table = emptyTable(options.level, in);
     Json json;
     json.object().key("sessions").array();
     questions::eachEstimate(
@@ -136,7 +152,7 @@ int runTable(const TableOptions& options) {
             if (options.json)
                 rowJson(json, row);
             else if (options.outputs.textToo())
-                table.row(textRow(row));
+                table.row(textRow(row, in));
         },
         interruptible.progress());
     json.endArray().endObject();
@@ -159,6 +175,7 @@ void addTable(CLI::App& app, int& exit) {
     command->add_option("--athlete", options->athlete, "One athlete; all where left out");
     command->add_option("--lift", options->lift, "One lift; all where left out");
     addLevel(*command, options->level);
+    addPounds(*command, options->pounds);
     command->add_flag("--json", options->json, "JSON with all digits");
     options->outputs.addFile(*command, "--csv", options->csv,
                              "Writes it as CSV to this file, as an export has it");

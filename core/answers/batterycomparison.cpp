@@ -2,10 +2,12 @@
 #include "core/answers/batterycomparison.h"
 
 #include "core/answers/figures.h"
+#include "core/answers/readingwords.h"
 #include "core/answers/smallest.h"
 #include "core/answers/testblock.h"
 #include "core/answers/testkinds.h"
 #include "core/answers/testsmallest.h"
+#include "core/answers/toldreadings.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
@@ -121,23 +123,46 @@ private:
     const std::array<TestBlock, 2>& m_blocks;
 };
 
-void addForest(BatteryComparison& battery, const Words& label, const ReadChange& change,
-               bool higherIsBetter, bool flagged) {
+/// A row without a bar: why it has none.
+void addWithoutBar(BatteryComparison& battery, const Words& label, const Measure& measure,
+                   const ReadChange& read, const Words& why) {
+    const bool apart = !read.notComparable.empty();
+    const bool figure = !apart && read.reading != Reading::NoFigure;
+    battery.forest.push_back(
+        {.label = label,
+         .named = figure ? namedReading(label, measure, read) : label,
+         .noBar = why,
+         .word = figure ? sizedCell(read, measure.decimals) : readingWords(read.reading),
+         .reading = figure ? read.reading : Reading::NoFigure,
+         .leans = figure ? read.leans() * (measure.higherIsBetter ? 1 : -1) : 0,
+         .notComparable = apart});
+}
+
+void addForest(BatteryComparison& battery, const Words& label, const Measure& measure,
+               const ReadChange& change, bool flagged) {
     if (!change.smallest) {
-        battery.notDrawn.push_back(
-            say("%1: %2", label, say("no smallest change that matters is known")));
+        addWithoutBar(battery, label, measure, change,
+                      say("no smallest change that matters is known"));
         return;
     }
-    const double m = change.smallest->value * (higherIsBetter ? 1 : -1);
+    const double m = change.smallest->value * (measure.higherIsBetter ? 1 : -1);
     const double a = change.interval.low / m;
     const double b = change.interval.high / m;
     battery.forest.push_back({.label = label,
+                              .named = namedReading(label, measure, change),
                               .change = change.change / m,
                               .interval = {std::min(a, b), std::max(a, b)},
                               .reading = change.reading,
                               .flagged = flagged,
-                              .leans = change.leans() * (higherIsBetter ? 1 : -1),
+                              .leans = change.leans() * (measure.higherIsBetter ? 1 : -1),
                               .notComparable = !change.notComparable.empty()});
+}
+
+Measure measureOf(const TestKind& kind) {
+    return {.kind = Measure::Kind::Test,
+            .unit = kind.unit,
+            .decimals = kind.decimals,
+            .higherIsBetter = kind.higherIsBetter};
 }
 
 void addMissing(BatteryComparison& battery, std::span<const Stored<TestKindId, TestKind>> kinds,
@@ -219,13 +244,13 @@ BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> k
     }
     for (const TestChange& test : battery.tests) {
         const Words label = sided(testName(test.kind.value.name), test.side);
+        const Measure measure = measureOf(test.kind.value);
         if (test.noReading.empty())
-            addForest(battery, label, test.read, test.kind.value.higherIsBetter,
-                      !test.conditions.empty());
+            addForest(battery, label, measure, test.read, !test.conditions.empty());
         else if (!test.read.notComparable.empty() && test.read.smallest)
-            addForest(battery, label, test.read, test.kind.value.higherIsBetter, false);
+            addForest(battery, label, measure, test.read, false);
         else
-            battery.notDrawn.push_back(say("%1: %2", label, test.noReading));
+            addWithoutBar(battery, label, measure, test.read, test.noReading);
     }
     addMissing(battery, kinds, lifts, from);
     addMissing(battery, kinds, lifts, to);
@@ -234,21 +259,24 @@ BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> k
 }
 
 void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& comparison) {
+    const Measure speed{.kind = Measure::Kind::Speed, .unit = "m/s"};
+    const Measure mass{.kind = Measure::Kind::OneRm, .unit = "kg", .decimals = 1};
     for (const ChangeAt& at : comparison.at)
         if (at.checkLoad)
-            addForest(battery, say("%1, speed at %2", lift.name, at.load), at.read, true,
+            addForest(battery, say("%1, speed at %2", lift.name, at.load), speed, at.read,
                       at.extrapolated);
+    if (lift.ballistic)
+        return; // thrown or jumped: nobody asks for its 1RM
     const Words label = say("%1, estimated 1RM", lift.name);
     if (!comparison.oneRm)
-        battery.notDrawn.push_back(say("%1: %2", label, comparison.oneRm.why().reason));
-    else if (comparison.oneRm->read.reading == Reading::NoFigure &&
-             comparison.under.notComparable.empty())
-        battery.notDrawn.push_back(say("%1: %2", label, say("the change cannot be bounded")));
-    else if (const stats::Interval& i = comparison.oneRm->read.interval;
-             !std::isfinite(i.high - i.low))
-        battery.notDrawn.push_back(say("%1: %2", label, comparison.under.notComparable));
+        addWithoutBar(battery, label, mass, {}, comparison.oneRm.why().reason);
+    else if (const ReadChange& read = comparison.oneRm->read;
+             read.reading == Reading::NoFigure && comparison.under.notComparable.empty())
+        addWithoutBar(battery, label, mass, read, say("the change cannot be bounded"));
+    else if (!std::isfinite(read.interval.high - read.interval.low))
+        addWithoutBar(battery, label, mass, read, comparison.under.notComparable);
     else
-        addForest(battery, label, comparison.oneRm->read, true, false);
+        addForest(battery, label, mass, read, false);
 }
 
 Words testLabel(const TestKind& kind, BodySide side) {
@@ -256,29 +284,14 @@ Words testLabel(const TestKind& kind, BodySide side) {
 }
 
 Words forestReading(const ForestRow& row) {
-    return row.notComparable ? say("not comparable")
-           : row.leans > 0   ? say("unclear, leaning to better")
-           : row.leans < 0   ? say("unclear, leaning to worse")
+    return row.notComparable    ? say("not comparable")
+           : !row.noBar.empty() ? row.word
+           : row.leans > 0      ? say("unclear, leaning to better")
+           : row.leans < 0      ? say("unclear, leaning to worse")
            : row.reading == Reading::Unclear
                ? say("%1; shows from %2", readingWords(row.reading),
                      figure((row.interval.high - row.interval.low) / 2, 1))
                : readingWords(row.reading);
-}
-
-Words unclearTestWords(const TestChange& test) {
-    const TestKind& kind = test.kind.value;
-    const ReadChange& read = test.read;
-    const Words label = testLabel(kind, test.side);
-    const Words by = signedFigure(read.change, kind.decimals);
-    const Words low = signedFigure(read.interval.low, kind.decimals);
-    const Words high = signedFigure(read.interval.high, kind.decimals);
-    const Words shows = figure(read.shows(), kind.decimals);
-    return read.leans() > 0 ? say("%1 (leaning up: %2 %3, %4 to %5; shows from %6)", label, by,
-                                  kind.unit, low, high, shows)
-           : read.leans() < 0
-               ? say("%1 (leaning down: %2 %3, %4 to %5; shows from %6)", label, by, kind.unit, low,
-                     high, shows)
-               : say("%1 (%2 %3, %4 to %5; shows from %6)", label, by, kind.unit, low, high, shows);
 }
 
 } // namespace slopebook::answers

@@ -22,10 +22,13 @@ struct TestDays {
     bool means = false;
 };
 
-/// One line of the forest plot. Everything in units of the smallest change that matters, turned so
-/// that right is better.
+/// One line of the forest plot, one for each thing that was asked. Everything in units of the
+/// smallest change that matters, turned so that right is better.
 struct ForestRow {
     Words label = {};
+    Words named = {}; ///< as a sentence names it, with its figures: "Single hop, left (+0.10 m)"
+    Words noBar = {}; ///< why there is no bar of it: then change and interval say nothing
+    Words word = {};  ///< its reading in its own unit, where there is no bar
     double change = 0;
     stats::Interval interval = {};
     Reading reading = Reading::NoFigure;
@@ -49,7 +52,6 @@ struct BatteryComparison {
     std::vector<TestChange> tests = {};
     std::vector<LeftRight> leftRight = {};
     std::vector<ForestRow> forest = {};
-    std::vector<Words> notDrawn = {}; ///< "Single hop, left: no smallest change is known"
     std::vector<MissingTest> missing = {};
     std::vector<Note> notes = {};
 };
@@ -69,7 +71,4 @@ void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& com
 Words sided(const Words& name, BodySide side);
 /// "Single hop for distance, left".
 Words testLabel(const TestKind& kind, BodySide side);
-/// "Single hop for distance, left (leaning up: +3.1 cm, -0.8 to +7.0; shows from 3.9)": a test
-/// whose change is unclear, as a sentence names it.
-Words unclearTestWords(const TestChange& test);
 } // namespace slopebook::answers

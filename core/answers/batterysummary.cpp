@@ -3,10 +3,10 @@
 
 #include "core/answers/sources.h"
 #include "core/answers/testkinds.h"
+#include "core/answers/toldreadings.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
-#include <array>
 #include <utility>
 
 namespace slopebook::answers {
@@ -18,43 +18,42 @@ bool surelySmall(const ReadChange& read) {
 
 namespace {
 
-/// So many unclear tests are led by with their figures; of more those alone that lean: the others'
-/// stand in the table below.
-constexpr std::ptrdiff_t fewUnclear = 3;
-
-bool isUnclear(const TestChange& test) {
-    return test.read.reading == Reading::Unclear;
+Words withoutFigure(std::vector<Words> names) {
+    constexpr std::size_t mostNamed = 3;
+    if (names.size() <= mostNamed)
+        return say("without a figure: %1", listed(std::move(names)));
+    const std::size_t more = names.size() - mostNamed + 1;
+    names.resize(mostNamed - 1);
+    return say("without a figure: %1 and %2 more", listed(std::move(names)), more);
 }
 
 } // namespace
 
 Words batterySummary(const BatteryComparison& battery) {
-    struct Saying {
-        Reading reading;
-        Phrase words;
-    };
-    constexpr Saying sayings[]{{Reading::Better, "%1 better (%2)"},
-                               {Reading::Worse, "%1 worse (%2)"},
-                               {Reading::Held, "%1 held (%2)"},
-                               {Reading::Unclear, "%1 unclear (%2)"},
-                               {Reading::NoFigure, "%1 without a figure (%2)"}};
-    const bool few = std::ranges::count_if(battery.tests, isUnclear) <= fewUnclear;
-    std::vector<Words> parts;
-    for (const Saying& saying : sayings) {
-        std::vector<Words> names;
-        for (const TestChange& test : battery.tests)
-            if (test.read.reading == saying.reading)
-                names.push_back(isUnclear(test) && (few || test.read.leans() != 0)
-                                    ? unclearTestWords(test)
-                                    : testLabel(test.kind.value, test.side));
-        if (const auto count = static_cast<int>(names.size()); count > 0)
-            parts.push_back(say(saying.words, count, clauses(std::move(names))));
-    }
+    std::vector<NamedReading> named;
+    std::vector<Words> none;
+    int apart = 0;
+    for (const ForestRow& row : battery.forest)
+        if (row.notComparable)
+            ++apart;
+        else if (row.reading == Reading::NoFigure)
+            none.push_back(row.label);
+        else if (row.leans != 0) // told before what leans nowhere
+            named.insert(named.begin() + std::ranges::count_if(
+                                             named, [](const auto& one) { return one.leans; }),
+                         {row.reading, row.named, true});
+        else
+            named.push_back({row.reading, row.named});
+    std::vector<Words> parts = toldReadings(named);
+    if (apart > 0)
+        parts.push_back(say("not comparable: %1", apart));
+    if (!none.empty())
+        parts.push_back(withoutFigure(std::move(none)));
     if (parts.empty())
         return say("No test of the battery was done on either side.");
-    const auto count = static_cast<int>(battery.tests.size());
-    return asSentence(count == 1 ? say("1 test: %1", clauses(std::move(parts)))
-                                 : say("%1 tests: %2", count, clauses(std::move(parts))));
+    const auto count = static_cast<int>(battery.forest.size());
+    return asSentence(count == 1 ? clauses(std::move(parts))
+                                 : say("of %1 readings, %2", count, clauses(std::move(parts))));
 }
 
 std::vector<Words> batteryRemarks(const BatteryComparison& battery) {
@@ -68,8 +67,12 @@ std::vector<Words> batteryRemarks(const BatteryComparison& battery) {
         lines.push_back(say("> m: by more than the smallest change that matters."));
     if (any([](const TestChange& test) { return surelySmall(test.read); }))
         lines.push_back(say("< m: certain, but less than the smallest change that matters."));
-    if (!battery.notDrawn.empty())
-        lines.push_back(say("Not in the chart: %1.", clauses(battery.notDrawn)));
+    std::vector<Words> withoutBar;
+    for (const ForestRow& row : battery.forest)
+        if (!row.noBar.empty())
+            withoutBar.push_back(say("%1: %2", row.label, row.noBar));
+    if (!withoutBar.empty())
+        lines.push_back(say("Without a bar in the chart: %1.", clauses(std::move(withoutBar))));
     return lines;
 }
 

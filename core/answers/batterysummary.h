@@ -8,8 +8,8 @@
 
 namespace slopebook::answers {
 
-/// "6 tests: 2 better (Single hop, left; Seated throw); 4 held (...)": the sentence that leads. That
-/// no test was done.
+/// "Of 19 readings, better: Single hop, left (+0.10 m); unclear: ... and 13 more; without a figure:
+/// ...": the sentence that leads; it counts the rows of the chart. That no test was done.
 Words batterySummary(const BatteryComparison& battery);
 /// What to beware of: its notes, what its marks mean, what the chart cannot show.
 std::vector<Words> batteryRemarks(const BatteryComparison& battery);

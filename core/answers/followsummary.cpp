@@ -39,6 +39,12 @@ const ReadChange* changeOf(const Followed& session) {
                                 : nullptr;
 }
 
+/// "the block Autumn", "the day 22 Sep 2025": the two are read apart.
+Words baselineOfItsKind(const FollowedSeason& season) {
+    return season.block ? say("the block %1", baselineWords(season))
+                        : say("the day %1", baselineWords(season));
+}
+
 Words ofTheSessions(const FollowedSeason& season) {
     int all = 0;
     const auto count = [&](Reading reading) {
@@ -50,11 +56,12 @@ Words ofTheSessions(const FollowedSeason& season) {
     for (const Reading reading : {Reading::Better, Reading::Worse, Reading::Held, Reading::Unclear})
         all += static_cast<int>(count(reading));
     if (all == 0)
-        return say("at %1 nothing is read against %2", season.follow.load, baselineWords(season));
+        return say("at %1 nothing is read against %2", season.follow.load,
+                   baselineOfItsKind(season));
     if (all == 1)
         return {};
     return say("at %1, of %2 sessions read against %3, %4 better, %5 worse, %6 held, %7 unclear",
-               season.follow.load, all, baselineWords(season), count(Reading::Better),
+               season.follow.load, all, baselineOfItsKind(season), count(Reading::Better),
                count(Reading::Worse), count(Reading::Held), count(Reading::Unclear));
 }
 
@@ -87,8 +94,8 @@ Words followSentence(const FollowedSeason& season) {
         named.push_back(
             {change.reading, namedReading(periodWords(each->block.name), speedAtLoad, change)});
     }
-    return asSentence(say("at %1, against %2, %3", season.follow.load, baselineWords(season),
-                          clauses(toldReadings(named))));
+    return asSentence(say("at %1, blocks against %2, %3", season.follow.load,
+                          baselineOfItsKind(season), clauses(toldReadings(named))));
 }
 
 std::vector<Note> blockNotes(const FollowedSeason& season, double level) {
@@ -184,6 +191,18 @@ Words latestWords(const Follow& follow) {
 Words latestWords(const FollowedSeason& season) {
     return latestAgainst(season.follow.sessions.back(),
                          season.isBaseline(season.follow.sessions.back()), baselineWords(season));
+}
+
+Words dayAloneWords(const FollowedSeason& season, const Followed& session) {
+    if (blocksRead(season).empty() || !session.change || season.isBaseline(session))
+        return {};
+    const ReadChange& read = session.change->read;
+    if (read.reading == Reading::NoFigure)
+        return {};
+    return asSentence(say("%1 alone: %2 m/s (%3 to %4), %5", dayOfSession(session),
+                          signedFigure(read.besideInterval(), followDecimals),
+                          signedFigure(read.interval.low, followDecimals),
+                          signedFigure(read.interval.high, followDecimals), speedReading(read)));
 }
 
 Words trendWords(const Follow& follow, double level) {

@@ -14,6 +14,9 @@ Words baselineWords(const FollowedSeason& season);
 /// What the season shows: each block's reading against the baseline, family-wise; without blocks to
 /// read how many sessions are better, worse, held and unclear; or why there is nothing to say.
 Words followSentence(const FollowedSeason& season);
+/// Where that leads, what one day comes to against the same baseline: "4 May 2026 alone: +0.095 m/s
+/// (+0.013 to +0.178), better." Empty of the baseline itself, and where no blocks are read.
+Words dayAloneWords(const FollowedSeason& season, const Followed& session);
 /// What the blocks' figures and readings rest on.
 std::vector<Note> blockNotes(const FollowedSeason& season, double level);
 /// The trend within a block, or why none is drawn.

@@ -133,6 +133,21 @@ Words tooUncertainWords(const Profile& profile) {
     return {};
 }
 
+Words intervalsOfOneChange() {
+    return say("Each interval is for this one change alone; overview and whole season read every "
+               "block at once, so theirs may be wider.");
+}
+
+Words intervalsOfOneAthlete() {
+    return say("Each interval is for one athlete's change alone.");
+}
+
+Words intervalsOfBlocks(const Words& chosen) {
+    return say("Intervals of a measure hold for every block against %1 at once; Battery and "
+               "Comparison read one change alone, so theirs may be narrower.",
+               chosen);
+}
+
 std::vector<Words> cautionWords(bool restrictedFlow) {
     std::vector<Words> words{
         say("Loads are estimates, not clearance to lift."),

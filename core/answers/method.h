@@ -29,6 +29,12 @@ Words mvtWords(const Mvt& mvt);
 /// where it is one.
 Words tooUncertainWords(const Profile& profile);
 
+/// Of how many questions an interval holds at once: of one change, of one athlete's, of every block
+/// against the chosen one.
+Words intervalsOfOneChange();
+Words intervalsOfOneAthlete();
+Words intervalsOfBlocks(const Words& chosen);
+
 /// The caution that goes with every estimate, a sentence each; with that of restricted flow.
 std::vector<Words> cautionWords(bool restrictedFlow);
 

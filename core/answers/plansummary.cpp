@@ -68,6 +68,20 @@ Words aimWords(const Plan& plan) {
                massWords(high, toTenths), listed(std::move(chosen)));
 }
 
+Words liftWords(const Plan& plan) {
+    std::vector<Words> chosen;
+    for (const std::size_t i : plan.chosen)
+        chosen.push_back(massWords(kilograms(plan.loads[i].built.exact)));
+    if (chosen.empty())
+        return {};
+    if (chosen.size() > 1)
+        return say("Lift one of %1.", listed(std::move(chosen)));
+    const PlannedLoad& load = plan.loads[plan.chosen.front()];
+    return load.stop ? say("Lift %1; end a set at %2 m/s.", std::move(chosen.front()),
+                           figure(*load.stop, 2))
+                     : say("Lift %1.", std::move(chosen.front()));
+}
+
 Words drawnOnWords(const PlannedLoad& load) {
     return load.tested ? Words() : say("Outside the loads of the test: the line drawn on");
 }

@@ -13,6 +13,8 @@ namespace slopebook::answers {
 
 /// "The line is of 14 March 2026." With today: its age, and from four weeks on that it is old.
 std::vector<Words> lineAge(Date test, std::optional<Date> today);
+/// "Lift 60 kg; end a set at 0.67 m/s.": what is done with the plan. Empty where none is chosen.
+Words liftWords(const Plan& plan);
 /// The aim and the loads to be built for it, or that every load is shown.
 Words aimWords(const Plan& plan);
 /// That the load lies outside those of the test; empty where it does not.

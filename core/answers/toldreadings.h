@@ -15,6 +15,7 @@ Words namedReading(const Words& name, const Measure& measure, const ReadChange& 
 struct NamedReading {
     Reading reading = Reading::NoFigure;
     Words name = {};
+    bool leans = false; ///< an unclear change that leans
 };
 /// A clause for each reading there is, best first, with no more than three names; what has no
 /// figure is left out.

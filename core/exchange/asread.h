@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // An import that writes while it reads, session by session, so that a file in order may be of any
-// length. Whatever is not plain sailing takes it all back, and the caller reads everything first.
+// length; one out of order is sorted first. Whatever is refused takes it all back, and the caller
+// reads everything to tell all of it.
 #pragma once
 
 #include "core/exchange/merge.h"
@@ -9,7 +10,9 @@
 
 #include <algorithm>
 #include <functional>
+#include <system_error>
 #include <utility>
+#include <vector>
 
 namespace slopebook::exchange {
 
@@ -28,28 +31,44 @@ inline void handOver(Staging& staging, Merge& merge, const ImportSettings& setti
 
 /// What the rows were flagged for, before what the merge has told already.
 inline void tellFlagged(const Staging& staging, ImportReport& report) {
-    report.flagged.insert(report.flagged.begin(), staging.flagged.begin(), staging.flagged.end());
+    std::vector<Words> told;
+    for (const auto& [place, words] : staging.flagged)
+        told.push_back(words);
+    report.flagged.insert(report.flagged.begin(), told.begin(), told.end());
     report.flaggedMore += staging.flaggedMore;
 }
 
+/// How an attempt to write as it is read ended.
+enum class AsRead { Done, Refused, OutOfOrder };
+
 /// Does the work in one transaction of a bounded cache, with a report that starts as the given one
-/// and takes its place. False, with nothing written and the report as it was, where something was
-/// refused or a session's rows stood far apart. Undecided, LogError and Cancelled are thrown on.
+/// and takes its place. With nothing written and the report as it was: Refused where something was,
+/// OutOfOrder where a session's rows stood far apart, or no room was found to sort them. Undecided,
+/// LogError and Cancelled are thrown on.
 template <class Report, class Work>
-bool asRead(log::Log& log, Report& report, const Work& work) {
+AsRead asRead(log::Log& log, Report& report, const Work& work) {
     Report made = report;
     try {
         const log::BoundedCache bounded(log);
         log.together([&] { work(made); });
     } catch (const NotInOrder&) {
-        return false;
+        return AsRead::OutOfOrder;
+    } catch (const std::system_error&) {
+        return AsRead::OutOfOrder;
     } catch (const Undecided&) {
         throw;
     } catch (const BadInput&) {
-        return false; // told with all the others
+        return AsRead::Refused; // told with all the others
     }
     report = std::move(made);
-    return true;
+    return AsRead::Done;
+}
+
+/// First as the rows come, then, where they come out of order, sorted. Whether it was done.
+template <class Attempt>
+bool asReadOrSorted(const Attempt& attempt) {
+    const AsRead first = attempt(false);
+    return first == AsRead::Done || (first == AsRead::OutOfOrder && attempt(true) == AsRead::Done);
 }
 
 /// The same progress, never told to go back.

@@ -43,12 +43,19 @@ struct ColumnFacts : NumbersSeen {
     long moments = 0;                 ///< days with a time of day behind them
     bool rises = true;                ///< none of these is before the one above it
     double lastMoment = 0;
+    long times = 0;        ///< cells that are a time of day alone
+    bool timesRise = true; ///< of rows of one day none is before the one above it
+    double lastTime = 0;
     std::array<long, 3> dates{}; ///< cells that are days, by DateOrder
     std::string dateSample;      ///< a cell that is two different days
     std::string unit;            ///< behind the first number that has one
     bool
     isNumbers() const; ///< at least half of what is said are numbers under one mark or the other
     bool isDates() const;
+    bool isTimes() const { return times > 0 && 2 * times >= said; }
+    /// The largest number, under the mark that fits more cells; where both fit, the smaller
+    /// reading.
+    double high() const;
     /// Numbers that may count days, and nothing else.
     bool isSerialDays() const { return said > 0 && serials == said; }
     /// Most cells are one number or several, and some are several.
@@ -71,6 +78,7 @@ struct FileFacts {
     std::vector<CsvRow> above{};     ///< passed over at the beginning, at most firstShown
     std::vector<CsvRow> totals{};    ///< left out as rows of totals, at most firstShown
     long totalsRows = 0;
+    long rowsWithoutLoad = 0; ///< of loads as columns, with nothing under any
     std::vector<std::string> headings() const;
     /// "Gewicht", or "column 3".
     Words columnName(std::size_t at) const;

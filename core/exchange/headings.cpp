@@ -176,6 +176,18 @@ std::optional<NamePart> namePartOf(std::string_view text) {
     return {};
 }
 
+bool saysTimeOfDay(std::string_view text) {
+    static constexpr std::array<std::string_view, 12> words{
+        "time",  "uhrzeit", "zeit",  "tageszeit", "heure", "hora",
+        "clock", "uhr",     "start", "beginn",    "began", "started"};
+    static constexpr std::array<std::string_view, 9> lasts{"rest",    "pause",    "duration",
+                                                           "dauer",   "repos",    "descanso",
+                                                           "elapsed", "recovery", "tension"};
+    const Heading heading = takenApart(text);
+    const auto says = [&](std::string_view word) { return isWord(heading.words, word); };
+    return std::ranges::any_of(words, says) && std::ranges::none_of(lasts, says);
+}
+
 std::optional<SpeedUnit> speedUnitOf(std::string_view text) {
     const std::string all = foldCase(text);
     if (all.find("cm/s") != std::string::npos || all.find("cm s-1") != std::string::npos)

@@ -17,6 +17,8 @@ std::optional<Tidy> roleOfHeading(std::string_view heading);
 /// share a family name.
 enum class NamePart { Given, Family };
 std::optional<NamePart> namePartOf(std::string_view heading);
+/// Whether it may stand over times of day: "Time", "Uhrzeit", and no rest or duration.
+bool saysTimeOfDay(std::string_view heading);
 std::optional<SpeedUnit> speedUnitOf(std::string_view headingOrUnit);
 std::optional<MassUnit> massUnitOf(std::string_view headingOrUnit);
 std::optional<VelocityKind> kindOfHeading(std::string_view heading);

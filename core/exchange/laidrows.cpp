@@ -66,9 +66,8 @@ bool holdsWords(std::string_view cell) {
 }
 
 bool holdsDay(const std::string& cell) {
-    return std::ranges::any_of(
-        std::array{DateOrder::YearMonthDay, DateOrder::DayMonthYear, DateOrder::MonthDayYear},
-        [&](DateOrder order) { return readDate(cell, order).has_value(); });
+    return std::ranges::any_of(writtenOrders,
+                               [&](DateOrder order) { return readDate(cell, order).has_value(); });
 }
 
 } // namespace
@@ -209,6 +208,15 @@ CsvRow LaidRows::plain(const CsvRow& row) const {
 
 // A row of the table for each load that has something under it.
 void LaidRows::unfold(const CsvRow& row) {
+    const auto said = [&](std::size_t at) {
+        return at < row.fields.size() && !row.fields[at].empty();
+    };
+    if (std::ranges::none_of(m_loads, [&](const auto& load) { return said(load.first); }) &&
+        std::ranges::any_of(m_others, said)) {
+        if (m_out.noLoad)
+            m_out.noLoad(row);
+        return;
+    }
     CsvRow made = plain(row);
     for (std::size_t i = 0; i < m_others.size(); ++i)
         for (const CellFault& fault : row.faults)
@@ -219,7 +227,7 @@ void LaidRows::unfold(const CsvRow& row) {
         made.fields.push_back(row.fields[i]);
     const std::size_t load = m_others.size(), speed = load + 1, faults = made.faults.size();
     for (const auto& [at, number] : m_loads) {
-        if (at >= row.fields.size() || row.fields[at].empty())
+        if (!said(at))
             continue;
         made.fields[load] = number;
         made.fields[speed] = row.fields[at];
@@ -231,16 +239,10 @@ void LaidRows::unfold(const CsvRow& row) {
     }
 }
 
-std::optional<double> momentOf(std::string_view cell, DateOrder order) {
-    const auto day = readDate(cell, order);
-    const auto colon = cell.find(':');
-    if (!day || colon == std::string_view::npos)
-        return {};
-    auto begin = colon;
-    while (begin > 0 && cell[begin - 1] >= '0' && cell[begin - 1] <= '9')
-        --begin;
+namespace {
+/// "9:05", "09:05:30.5", "9:05 pm" from its first digit on, in seconds; the rest is left in text.
+double secondsOfDay(std::string_view& text) {
     std::array<double, 3> parts{};
-    std::string_view text = cell.substr(begin);
     for (double& part : parts) {
         const auto end = std::min(text.find_first_not_of("0123456789."), text.size());
         std::from_chars(text.data(), text.data() + end, part);
@@ -254,8 +256,35 @@ std::optional<double> momentOf(std::string_view cell, DateOrder order) {
         parts[0] += 12;
     else if (behind.starts_with("am") && parts[0] == 12)
         parts[0] = 0;
+    return parts[0] * 3600 + parts[1] * 60 + parts[2];
+}
+} // namespace
+
+std::optional<double> momentOf(std::string_view cell, DateOrder order) {
+    const auto day = readDate(cell, order);
+    const auto colon = cell.find(':');
+    if (!day || colon == std::string_view::npos)
+        return {};
+    auto begin = colon;
+    while (begin > 0 && cell[begin - 1] >= '0' && cell[begin - 1] <= '9')
+        --begin;
+    std::string_view text = cell.substr(begin);
     const auto days = std::chrono::sys_days{*day}.time_since_epoch().count();
-    return static_cast<double>(days) * 86400 + parts[0] * 3600 + parts[1] * 60 + parts[2];
+    return static_cast<double>(days) * secondsADay + secondsOfDay(text);
+}
+
+std::optional<double> timeOfDay(std::string_view cell) {
+    const auto begin = cell.find_first_not_of(" \t");
+    const auto colon = cell.find(':');
+    if (colon == std::string_view::npos || begin >= colon || colon - begin > 2 ||
+        cell.substr(begin).find_first_not_of("0123456789") != colon - begin)
+        return {};
+    std::string_view text = cell.substr(begin);
+    const double seconds = secondsOfDay(text);
+    const std::string behind = bare(text);
+    const bool clock = behind.empty() || behind == "am" || behind == "pm" || behind == "z" ||
+                       behind == "h" || behind == "uhr";
+    return clock && seconds < secondsADay ? std::optional(seconds) : std::nullopt;
 }
 
 } // namespace slopebook::exchange

@@ -39,7 +39,8 @@ struct LaidOut {
     std::function<void(const CsvRow&)> header{}; ///< plain
     std::function<void(const CsvRow&)> units{};  ///< plain
     std::function<void(const CsvRow&, const std::string&)> leftOut{}; ///< with its word
-    std::function<void(const CsvRow&)> row{};                         ///< plain; may be blank
+    std::function<void(const CsvRow&)> noLoad{}; ///< of loads as columns, with nothing under any
+    std::function<void(const CsvRow&)> row{};    ///< plain; may be blank
 };
 
 class LaidRows {
@@ -65,6 +66,9 @@ private:
     std::vector<std::pair<std::size_t, std::string>> m_loads;
 };
 
+constexpr double secondsADay = 86400;
+/// Seconds of a cell that is a time of day and nothing else: "9:05", "21:05:30", "9:05 pm".
+std::optional<double> timeOfDay(std::string_view cell);
 /// A moment of a cell that has a time of day behind its day: in seconds, to compare.
 std::optional<double> momentOf(std::string_view cell, DateOrder order);
 

@@ -5,6 +5,7 @@
 
 #include "core/model/date.h"
 
+#include <array>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -29,6 +30,9 @@ WithUnit splitUnit(std::string_view cell);
 /// The last two count days as a spreadsheet does: day 1 is 1900-01-01 (with the 29 February 1900
 /// that never was), or day 0 is 1904-01-01 (ECMA-376 part 1, 18.17.4.1).
 enum class DateOrder { YearMonthDay, DayMonthYear, MonthDayYear, DaysFrom1900, DaysFrom1904 };
+/// Those in which a day is written out.
+inline constexpr std::array writtenOrders{DateOrder::YearMonthDay, DateOrder::DayMonthYear,
+                                          DateOrder::MonthDayYear};
 
 /// A day of the calendar, with a time of day behind it passed over: 2026-03-14, 20260314,
 /// 14.3.2026, 14/03/26 (a year of two digits is one of 2000 to 2099), 14 Mar 2026, March 14, 2026;

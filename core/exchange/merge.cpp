@@ -63,7 +63,7 @@ void Merge::names(const Staging& staging) {
         tell(m_settings.progress, 0, 1);
         m_liftIds.resize(std::max(m_liftIds.size(), i + 1));
         m_liftKindSaid.resize(m_liftIds.size());
-        m_liftKindSaid[i] = staged.kind.has_value();
+        m_liftKindSaid[i] = staged.kind ? 1 : 0;
         orRefuse([&] { m_liftIds[i] = liftFor(staged, staging); });
     }
 }
@@ -255,7 +255,7 @@ void Merge::told(std::size_t sets, std::size_t ofSets) {
 
 void Merge::newSession(const Staging& staging, std::size_t at,
                        std::span<const std::size_t> itsSets) {
-    constexpr std::size_t together = 2048; // sets
+    constexpr std::size_t together = 4096; // sets
     const StagedSession& staged = staging.sessions[at];
     log::NewSession made;
     made.head.athlete = m_athleteIds[static_cast<std::size_t>(staged.athlete)];

@@ -21,6 +21,10 @@ Shape propose(const FileFacts& facts);
 /// for a load and a load for a thousandfold one. Nothing where one mark serves all.
 std::optional<BadInput> mixedMarks(const FileFacts& facts);
 
+/// A column of times of day that has no role; named: whose heading says so too ("Time" over "2:30"
+/// may be a rest).
+std::optional<std::size_t> timesBeside(const Shape& shape, const FileFacts& facts, bool named);
+
 /// Fills in what the facts leave only one way to read, for the roles as they are in the shape.
 void settle(Shape& shape, const FileFacts& facts);
 
@@ -54,6 +58,8 @@ Words sheetWords(const FileFacts& facts);
 /// How the table is laid out where that is more than rows of cells under their names: a row of
 /// units, loads as columns, totals left out; empty where it is not.
 std::vector<Words> layoutWords(const FileFacts& facts);
+/// By which column the rows are put in order; empty where they stay as they stand.
+Words orderWords(const Shape& shape, const FileFacts& facts);
 /// Where letters were not UTF-8: that they were read as something else, and what to look at; empty
 /// where they were.
 Words letterCaution(const FileFacts& facts);

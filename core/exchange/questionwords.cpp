@@ -72,7 +72,18 @@ std::vector<Words> layoutWords(const FileFacts& facts) {
     if (facts.totalsRows > 0)
         told.push_back(
             say("Left out as totals, %1 rows: %2.", facts.totalsRows, few(layout.leftOut)));
+    if (facts.rowsWithoutLoad > 0)
+        told.push_back(
+            say("Passed over, %1 rows with nothing under any load.", facts.rowsWithoutLoad));
     return told;
+}
+
+Words orderWords(const Shape& shape, const FileFacts& facts) {
+    const auto& dates = shape.columns[TidyDate];
+    if (!shape.layout.byTime || (dates.empty() && !shape.timeOfDay))
+        return {};
+    return say("Rows follow one another by the time in \"%1\", not as they stand.",
+               facts.columnName(shape.timeOfDay ? *shape.timeOfDay : dates[0].at));
 }
 
 Words letterCaution(const FileFacts& facts) {

@@ -38,7 +38,8 @@ struct TextLayout {
     /// A row holds a set under each column that is named by its load ("40 kg"): read as one row a
     /// load, with the columns "load" and "velocity" behind the others.
     bool loadsAsColumns = false;
-    /// Rows follow one another by the time of day behind their date, not as they stand.
+    /// Rows follow one another by the time of day behind their date, or in a column of its own
+    /// (Shape::timeOfDay), not as they stand.
     bool byTime = false;
     friend bool operator==(const TextLayout&, const TextLayout&) = default;
 };
@@ -54,6 +55,8 @@ struct Shape {
     std::optional<DateOrder> dates{};
     std::optional<SpeedUnit> speed{};
     MassUnit load = MassUnit::Kilogram, bodyMass = MassUnit::Kilogram;
+    /// A column of times of day, of use where rows are in order of time.
+    std::optional<std::size_t> timeOfDay{};
     /// By Tidy; only velocity may have several, and the athlete two: the halves of a name, joined
     /// in this order.
     std::array<std::vector<ColumnUse>, TidyCount> columns{};

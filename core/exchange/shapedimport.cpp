@@ -37,16 +37,25 @@ private:
     long m_lastLine = -1;
 };
 
-// Rows in order of the moments in one of their columns; one without any follows the one above.
+// Rows in order of the moments in one of their columns, or of their days and times of day; one
+// without any follows the one above.
 class InOrderOfTime {
 public:
     InOrderOfTime(const Shape& shape) : m_shape(shape) {}
 
     void take(const CsvRow& row) {
         const auto& dates = m_shape.columns[TidyDate];
+        const std::string_view day = cell(row, dates.empty() ? row.fields.size() : dates[0].at);
         const DateOrder order = m_shape.dates.value_or(DateOrder::YearMonthDay);
-        if (!dates.empty() && dates[0].at < row.fields.size())
-            m_last = momentOf(row.fields[dates[0].at], order).value_or(m_last);
+        if (m_shape.timeOfDay) {
+            if (const auto date = readDate(day, order))
+                m_day =
+                    static_cast<double>(std::chrono::sys_days{*date}.time_since_epoch().count());
+            if (const auto time = timeOfDay(cell(row, *m_shape.timeOfDay)))
+                m_last = m_day * secondsADay + *time;
+        } else {
+            m_last = momentOf(day, order).value_or(m_last);
+        }
         m_rows.emplace_back(m_last, row);
     }
     void visit(const std::function<void(const CsvRow&)>& visit) {
@@ -56,14 +65,21 @@ public:
     }
 
 private:
+    static std::string_view cell(const CsvRow& row, std::size_t at) {
+        return at < row.fields.size() ? std::string_view(row.fields[at]) : std::string_view{};
+    }
+
     const Shape& m_shape;
-    double m_last = 0;
+    double m_last = 0, m_day = 0;
     std::vector<std::pair<double, CsvRow>> m_rows;
 };
 
-// Goes through the rows of a table below its header; gives how many were left out.
-long readRows(const Source& source, const Shape& shape,
-              const std::function<void(const CsvRow&)>& visit, const Progress& progress) {
+// Goes through the rows of a table below its header.
+struct PassedOver {
+    long totals = 0, withoutLoad = 0;
+};
+PassedOver readRows(const Source& source, const Shape& shape,
+                    const std::function<void(const CsvRow&)>& visit, const Progress& progress) {
     Source table = source;
     table.sheet = shape.layout.sheet;
     if (shape.layout.byTime && shape.blankAsAbove) // the row above would be another
@@ -71,24 +87,30 @@ long readRows(const Source& source, const Shape& shape,
                        say("rows in order of time whose blank cells are as above"),
                        say("one of the two: no blank cells, or rows in their order"));
     InOrderOfTime inOrder(shape);
-    long leftOut = 0;
-    LaidRows laid(shape.layout, {.leftOut = [&](const CsvRow&, const std::string&) { ++leftOut; },
-                                 .row =
-                                     [&](const CsvRow& row) {
-                                         if (std::ranges::all_of(row.fields, [](const auto& cell) {
-                                                 return cell.empty();
-                                             }))
-                                             return;
-                                         if (shape.layout.byTime)
-                                             inOrder.take(row);
-                                         else
-                                             visit(row);
-                                     }});
+    PassedOver passed;
+    LaidRows laid(
+        shape.layout,
+        {.leftOut = [&](const CsvRow&, const std::string&) { ++passed.totals; },
+         .noLoad = [&](const CsvRow&) { ++passed.withoutLoad; },
+         .row =
+             [&](const CsvRow& row) {
+                 if (std::ranges::all_of(row.fields, [](const auto& cell) { return cell.empty(); }))
+                     return;
+                 if (shape.layout.byTime)
+                     inOrder.take(row);
+                 else
+                     visit(row);
+             }});
     readCsv(
         table, shape.layout.encoding, shape.layout.delimiter,
         [&](const CsvRow& row) { laid.take(row); }, progress);
     inOrder.visit(visit);
-    return leftOut;
+    return passed;
+}
+
+void tell(const PassedOver& passed, ImportReport& report) {
+    report.rowsLeftOut = passed.totals;
+    report.rowsWithoutLoad = passed.withoutLoad;
 }
 
 void stage(Staging& staging, ShapeRows& rows, const Source& source, const Shape& shape,
@@ -99,17 +121,18 @@ void stage(Staging& staging, ShapeRows& rows, const Source& source, const Shape&
         staging.take(Cells(table, tidy));
     };
     try {
-        report.report.rowsLeftOut = readRows(
-            source, shape,
-            [&](const CsvRow& row) {
-                ++report.rowsRead;
-                try {
-                    rows.take(row, takeTidy);
-                } catch (const BadInput& bad) {
-                    refusals.add(bad);
-                }
-            },
-            progress);
+        tell(readRows(
+                 source, shape,
+                 [&](const CsvRow& row) {
+                     ++report.rowsRead;
+                     try {
+                         rows.take(row, takeTidy);
+                     } catch (const BadInput& bad) {
+                         refusals.add(bad);
+                     }
+                 },
+                 progress),
+             report.report);
     } catch (const BadInput& bad) { // of the text itself
         refusals.add(bad);
         report.wholeRead = false;
@@ -121,9 +144,12 @@ void stage(Staging& staging, ShapeRows& rows, const Source& source, const Shape&
 std::vector<std::string> notUsed(const Shape& shape, const std::vector<std::string>& headings) {
     std::vector<std::string> names;
     for (std::size_t i = 0; i < headings.size(); ++i) {
-        const bool used = std::ranges::any_of(shape.columns, [&](const auto& uses) {
-            return std::ranges::find(uses, i, &ColumnUse::at) != uses.end();
-        });
+        const bool used =
+            std::ranges::any_of(shape.columns,
+                                [&](const auto& uses) {
+                                    return std::ranges::find(uses, i, &ColumnUse::at) != uses.end();
+                                }) ||
+            (shape.layout.byTime && shape.timeOfDay == i);
         if (!used && !headings[i].empty())
             names.push_back(headings[i]);
     }
@@ -161,10 +187,9 @@ void tellRead(const std::vector<std::string>& ofLog, const Source& source, const
         throw Undecided(report.report.nearly);
 }
 
-bool mergeAsRead(log::Log& log, const Source& source, const Shape& shape, ShapeRows rows,
-                 Staging staging, const ImportSettings& settings, ShapedReport& report) {
-    if (!writesAsRead(settings))
-        return false;
+AsRead mergeAsRead(log::Log& log, const Source& source, const Shape& shape, ShapeRows rows,
+                   Staging staging, const ImportSettings& settings, ShapedReport& report,
+                   bool sorted) {
     const std::vector<std::string> ofLog = athleteNames(log);
     const Table table(source.name(), ShapeRows::header(), tidyColumns, tidyRequired, ColumnMap{});
     const std::function<void(const CsvRow&)> takeTidy = [&](const CsvRow& tidy) {
@@ -174,13 +199,18 @@ bool mergeAsRead(log::Log& log, const Source& source, const Shape& shape, ShapeR
         Merge merge(log, settings, made.report);
         handOver(staging, merge, settings);
         staging.begin(source.name());
-        made.report.rowsLeftOut = readRows(
-            source, shape,
-            [&](const CsvRow& row) {
-                ++made.rowsRead;
-                rows.take(row, takeTidy);
-            },
-            partOf(settings.progress, 0, 900));
+        if (sorted)
+            staging.sortFirst();
+        tell(readRows(
+                 source, shape,
+                 [&](const CsvRow& row) {
+                     ++made.rowsRead;
+                     rows.take(row, takeTidy);
+                 },
+                 partOf(settings.progress, 0, sorted ? 300 : 900)),
+             made.report);
+        if (sorted)
+            staging.takeSorted(partOf(settings.progress, 300, 900));
         staging.finish();
         tellRead(ofLog, source, staging, settings, made);
         merge.rows(staging);
@@ -205,7 +235,9 @@ ShapedReport importShaped(log::Log& log, const Source& source, const Shape& shap
     Staging staging;
     tellNames(log, staging);
     staging.who = settings.who;
-    if (mergeAsRead(log, source, shape, ShapeRows(rows), staging, settings, report))
+    if (writesAsRead(settings) && asReadOrSorted([&](bool sorted) {
+            return mergeAsRead(log, source, shape, rows, staging, settings, report, sorted);
+        }))
         return report;
     Refusals refusals(report, rows);
     ImportSettings merging = settings;

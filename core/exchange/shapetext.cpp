@@ -30,6 +30,8 @@ std::string_view wordOf(const List& list, const Key& key) {
     return {};
 }
 
+constexpr std::string_view timeOfDayName = "time of day"; // no role: it only orders
+
 // The role's name in this text: as tidy CSV has it, without its unit.
 std::string_view roleName(std::size_t role) {
     return role == TidyLoad ? "load" : role == TidyBodyMass ? "body_mass" : tidyColumns[role];
@@ -159,6 +161,10 @@ void takeColumn(const Facts& facts, std::string_view what, ColumnUse use, Shape&
         what.remove_prefix(std::min(comma + 2, what.size()));
         return part;
     };
+    if (what == timeOfDayName) {
+        shape.timeOfDay = use.at;
+        return;
+    }
     const Tidy role = facts.role(next());
     while (!what.empty()) {
         const std::string_view part = next();
@@ -210,6 +216,8 @@ std::string shapeText(const Shape& shape, const std::vector<std::string>& headin
         line("loads are columns", "yes");
     if (shape.layout.byTime)
         line("rows in order", "by time");
+    if (shape.timeOfDay)
+        line("column " + std::string(timeOfDayName), columnText(*shape.timeOfDay, headings));
     line("a row is", shape.rowIsSet ? "a set" : "a rep");
     line("blank is as above", shape.blankAsAbove ? "yes" : "no");
     if (shape.dates)

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How what sessions and sets are told apart by is spread over a hash table.
-#include "core/exchange/staging.h"
+#include "core/exchange/stagedkeys.h"
 
 namespace slopebook::exchange {
 

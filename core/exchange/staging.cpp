@@ -13,13 +13,8 @@ namespace slopebook::exchange {
 
 namespace {
 
-constexpr Phrase speedWanted =
-    "a speed in m/s above 0 and under 10, with a decimal point, such as 0.92";
 constexpr Phrase bodyMassWanted = "a body mass in kg, with a decimal point, such as 81.4";
 
-constexpr Phrase isoDayExpected = "a date written year-month-day, such as 2026-03-14";
-constexpr Phrase setNumberExpected = "the set's number, from 1 on";
-constexpr Phrase repNumberExpected = "the rep's number, from 1 on";
 constexpr Phrase ofSession = "%1, as %2 says of the session";
 
 Words inQuotes(std::string_view text) {
@@ -45,20 +40,9 @@ Words asSpeed(double speed) {
     return say("%1 m/s", figure(writeNumber(speed)));
 }
 
-template <class Work>
-void Staging::orRefuse(const Work& work) {
-    try {
-        work();
-    } catch (const BadInput& bad) {
-        if (!refused)
-            throw;
-        refused(bad);
-    }
-}
-
 std::vector<std::string> Staging::readTidy(const std::filesystem::path& file,
                                            const ColumnMap& columns, const Progress& progress) {
-    files.push_back(file);
+    begin(file);
     std::optional<Table> table;
     readCsv(
         file, ',',
@@ -78,7 +62,7 @@ std::vector<std::string> Staging::readTidy(const std::filesystem::path& file,
 }
 
 std::vector<std::string> Staging::readSessions(const std::filesystem::path& file) {
-    files.push_back(file);
+    begin(file);
     // The columns of a session in a tidy row, so that one function reads both.
     std::array<std::string_view, TidyCount> asTidy{};
     for (const std::size_t column : {TidyDate, TidyAthlete, TidySession, TidyDevice, TidySite,
@@ -105,6 +89,10 @@ std::vector<std::string> Staging::readSessions(const std::filesystem::path& file
 }
 
 void Staging::takeRow(const Cells& cells) {
+    if (m_aside) {
+        putAside(cells);
+        return;
+    }
     ++rows;
     if (handOver && sets.size() >= std::max(m_handOverAt, setsHeld))
         handOverQuiet();
@@ -256,65 +244,8 @@ int Staging::newRunOfLift(const Cells& cells) {
                                    "one line",
                                    word(held.kind->value), lineOf(held.kind->place), held.name));
     if (!held.kind)
-        held.kind = {*kind, here(cells)};
+        held.kind = WithPlace<VelocityKind>{*kind, here(cells)};
     return at;
-}
-
-StagedSet& Staging::set(const Cells& cells, int sessionAt, int liftAt) {
-    constexpr Phrase ofSet = "%1, as %2 says of the set";
-    const int number = need(cells, TidySet, cells.count(TidySet), setNumberExpected);
-    const Mass load =
-        need(cells, TidyLoad, cells.mass(TidyLoad, storableLoadLimit, loadWanted), loadWanted);
-    const auto [it, isNew] =
-        m_setAt.try_emplace(StagedPlace{sessionAt, liftAt, number}, static_cast<int>(sets.size()));
-    if (isNew) {
-        sets.push_back({.session = sessionAt,
-                        .lift = liftAt,
-                        .number = number,
-                        .load = {load, here(cells)},
-                        .maximum = {},
-                        .excluded = {},
-                        .outcome = {},
-                        .reason = {},
-                        .effort = {},
-                        .notes = {},
-                        .reps = {}});
-        if (load >= plausibleLoadLimit)
-            flag(here(cells), say("a load of %1", asKilograms(load)));
-    }
-    StagedSet& held = sets[static_cast<std::size_t>(it->second)];
-    if (held.load.value != load)
-        cells.refuse(TidyLoad, say("%1, as %2 says of the same set: a set has one load",
-                                   asKilograms(held.load.value), lineOf(held.load.place)));
-    if (const auto maximum = cells.flag(TidyMaximum))
-        once(
-            cells, TidyMaximum, held.maximum, *maximum,
-            [](bool said) { return inWords(said ? 1 : 0); }, ofSet);
-    onceText(cells, TidySetExcluded, held.excluded, ofSet);
-    if (cells.said(TidyNote)) {
-        WithPlace<std::string> note{cells.text(TidyNote), here(cells)};
-        if (std::ranges::none_of(held.notes, [&](const auto& n) { return n.value == note.value; }))
-            held.notes.push_back(std::move(note));
-    }
-    return held;
-}
-
-void Staging::takeRep(const Cells& cells, StagedSet& held) {
-    if (!cells.said(TidyRep) && !cells.said(TidyVelocity)) {
-        if (cells.said(TidyExcluded))
-            cells.refuse(TidyRep, "the number of the rep that is excluded");
-        return; // a set that was written down without a rep
-    }
-    const int number = need(cells, TidyRep, cells.count(TidyRep), repNumberExpected);
-    const double velocity =
-        need(cells, TidyVelocity,
-             cells.number(TidyVelocity, 0, storableVelocityLimit, true, speedWanted), speedWanted);
-    if (velocity >= plausibleVelocityLimit)
-        flag(here(cells), say("a speed of %1", asSpeed(velocity)));
-    held.reps.push_back({.number = number,
-                         .excluded = text(cells.text(TidyExcluded)),
-                         .velocity = velocity,
-                         .place = here(cells)});
 }
 
 void Staging::takeBlock(const Cells& cells, Date date) {
@@ -329,50 +260,6 @@ void Staging::takeBlock(const Cells& cells, Date date) {
         blocks.push_back({name, date});
 }
 
-void Staging::finish() {
-    for (StagedSet& held : sets)
-        orRefuse([&] { finishSet(held); });
-}
-
-void Staging::finishSet(StagedSet& held) {
-    const auto number = [](const StagedRep& rep) { return rep.number; };
-    std::ranges::stable_sort(held.reps, {}, number);
-    const auto sameRep = [&](const StagedRep& a, const StagedRep& b) {
-        if (a.number != b.number)
-            return false;
-        // Two files of one import may overlap; within one file a rep stands once.
-        const bool same = a.velocity == b.velocity && a.excluded == b.excluded;
-        if (a.place.file == b.place.file || !same)
-            contradict(
-                b.place, same ? "rep" : "velocity",
-                say("rep %1 of the same set again (%2)", b.number, asSpeed(b.velocity)),
-                say("each rep once; %1 has it with %2", lineOf(a.place), asSpeed(a.velocity)));
-        return true;
-    };
-    if (held.outcome && held.outcome->value == Outcome::NotLifted && !held.reps.empty())
-        contradict(held.reps.front().place, "velocity", asSpeed(held.reps.front().velocity),
-                   say("none: %1 says that the set was not lifted", lineOf(held.outcome->place)));
-    held.reps.erase(std::unique(held.reps.begin(), held.reps.end(), sameRep), held.reps.end());
-}
-
-Set asSet(const Staging& staging, const StagedSet& staged) {
-    std::string note;
-    for (const auto& each : staged.notes)
-        note += (note.empty() ? "" : "; ") + each.value;
-    Set set{.load = staged.load.value,
-            .trueMaximum = staged.maximum && staged.maximum->value,
-            .outcome = staged.outcome ? staged.outcome->value : Outcome::Lifted,
-            .reason = staged.reason ? staged.reason->value : std::string{},
-            .effort = staged.effort ? std::optional(staged.effort->value) : std::nullopt,
-            .excluded = staged.excluded ? staged.excluded->value : std::string{},
-            .note = note,
-            .reps = {}};
-    set.reps.reserve(staged.reps.size());
-    for (const StagedRep& rep : staged.reps)
-        set.reps.push_back({rep.velocity, staging.texts[static_cast<std::size_t>(rep.excluded)]});
-    return set;
-}
-
 int Staging::text(const std::string& value) {
     if (value.empty())
         return 0;
@@ -383,15 +270,17 @@ int Staging::text(const std::string& value) {
 }
 
 void Staging::flag(const Place& place, const Words& what) {
-    if (flagged.size() >= flagsKept)
-        ++flaggedMore;
-    else
-        flagged.push_back(
-            say("%1, line %2: %3", files.back().filename().string(), place.line, what));
+    const auto at = std::ranges::upper_bound(flagged, place, {}, &std::pair<Place, Words>::first);
+    const std::string name = files[static_cast<std::size_t>(place.file)].filename().string();
+    flagged.emplace(at, place, say("%1, line %2: %3", name, place.line, what));
+    if (flagged.size() <= flagsKept)
+        return;
+    flagged.pop_back();
+    ++flaggedMore;
 }
 
 Place Staging::here(const Cells& cells) const {
-    return {.file = static_cast<int>(files.size()) - 1, .line = cells.line()};
+    return {.file = m_file, .line = static_cast<int>(cells.line())};
 }
 
 Words Staging::lineOf(const Place& place) const {

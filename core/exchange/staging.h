@@ -4,18 +4,22 @@
 #pragma once
 
 #include "core/exchange/namelist.h"
+#include "core/exchange/stagedkeys.h"
 #include "core/exchange/table.h"
 #include "core/exchange/whois.h"
 #include "core/model/lift.h"
 #include "core/model/phrases/exchange.h"
 #include "core/model/session.h"
 
+#include <compare>
 #include <cstdint>
 #include <functional>
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <unordered_map>
+#include <utility>
 #include <vector>
 
 namespace slopebook::exchange {
@@ -26,8 +30,8 @@ Words asSpeed(double speed);
 
 /// Where something was said: which of the files, which line.
 struct Place {
-    int file = 0;
-    long line = 0;
+    int file = 0, line = 0;
+    friend auto operator<=>(const Place&, const Place&) = default;
 };
 
 /// A value with the place that said it first.
@@ -36,8 +40,28 @@ struct WithPlace {
     T value{};
     Place place;
 };
+/// One that most rows do not say: it takes no more room than it must.
 template <class T>
-using MaybeWithPlace = std::optional<WithPlace<T>>;
+class MaybeWithPlace {
+public:
+    MaybeWithPlace() = default;
+    MaybeWithPlace(const MaybeWithPlace& other)
+        : m_held(other ? std::make_unique<WithPlace<T>>(*other) : nullptr) {}
+    MaybeWithPlace(MaybeWithPlace&&) noexcept = default;
+    ~MaybeWithPlace() = default;
+    MaybeWithPlace& operator=(MaybeWithPlace other) noexcept {
+        m_held = std::move(other.m_held);
+        return *this;
+    }
+    MaybeWithPlace(WithPlace<T> said) : m_held(std::make_unique<WithPlace<T>>(std::move(said))) {}
+
+    explicit operator bool() const { return m_held != nullptr; }
+    const WithPlace<T>& operator*() const { return *m_held; }
+    const WithPlace<T>* operator->() const { return m_held.get(); }
+
+private:
+    std::unique_ptr<WithPlace<T>> m_held;
+};
 
 struct StagedRep {
     int number = 1;   ///< as the file numbers it
@@ -96,24 +120,9 @@ struct StagedBlock {
     Date date{};
 };
 
-/// What a session is told by, and a set. Each part whole: put together in one number, a file large
-/// enough would have one part run into the next.
-struct StagedDay {
-    int athlete = 0;
-    Date date{};
-    int ordinal = 1;
-    friend bool operator==(const StagedDay&, const StagedDay&) = default;
-};
-struct StagedPlace {
-    int session = 0, lift = 0, number = 1;
-    friend bool operator==(const StagedPlace&, const StagedPlace&) = default;
-};
-struct Spread { ///< over the places of a hash table; what falls together is told apart by ==
-    std::size_t operator()(const StagedDay& day) const noexcept;
-    std::size_t operator()(const StagedPlace& place) const noexcept;
-};
-
 constexpr std::size_t flagsKept = 100;
+
+class SortedRows;
 
 class Staging {
 public:
@@ -127,7 +136,8 @@ public:
     std::vector<StagedGap> gaps;
     std::vector<StagedBlock> blocks; ///< each block and day once
     int rows = 0;
-    std::vector<Words> flagged;  ///< worth a look, with their lines: the first flagsKept
+    /// Worth a look, with their lines: the first flagsKept by place.
+    std::vector<std::pair<Place, Words>> flagged;
     std::size_t flaggedMore = 0; ///< the others
 
     /// Reads a tidy file; returns its columns that were not used.
@@ -136,7 +146,10 @@ public:
     /// Reads a table of sessions (as exported) without their sets.
     std::vector<std::string> readSessions(const std::filesystem::path& file);
     /// The same by hand: begin() a file, then take() each of its rows as tidy cells.
-    void begin(const std::filesystem::path& file) { files.push_back(file); }
+    void begin(const std::filesystem::path& file) {
+        m_file = static_cast<int>(files.size());
+        files.push_back(file);
+    }
     void take(const Cells& cells) { takeRow(cells); }
     /// Where set: what is refused of a row or by finish() is handed to it, and the work goes on,
     /// instead of being thrown.
@@ -151,6 +164,12 @@ public:
     std::function<void()> handOver;
     std::size_t setsHeld = 16384;
 
+    /// From now on rows are put aside, their names and blocks noted: for a file out of order. What
+    /// a row says else is looked at once takeSorted() takes all of them, session by session.
+    /// std::system_error where they find no room.
+    void sortFirst();
+    void takeSorted(const Progress& progress);
+
     /// "line 7", with the file's name where there are several.
     Words lineOf(const Place& place) const;
     [[noreturn]] void contradict(const Place& place, const char* column, const Words& found,
@@ -159,7 +178,15 @@ public:
 private:
     void takeRow(const Cells& cells);
     template <class Work>
-    void orRefuse(const Work& work);
+    void orRefuse(const Work& work) {
+        try {
+            work();
+        } catch (const BadInput& bad) {
+            if (!refused)
+                throw;
+            refused(bad);
+        }
+    }
     void refuseCells(const Cells& cells, const BadInput& first);
     int athlete(const Cells& cells);
     void takeHead(const Cells& cells, int session);
@@ -168,12 +195,14 @@ private:
     int newRunOfLift(const Cells& cells);
     int session(const Cells& cells);
     StagedSet& set(const Cells& cells, int session, int lift);
+    StagedSet& runOfSet(const Cells& cells, int session, int lift);
     void takeRep(const Cells& cells, StagedSet& set);
     bool takeNotPossible(const Cells& cells, int session, int lift);
     bool holdsNoSet(const Cells& cells) const;
     void requireNotPossible(const Cells& cells) const;
     void takeOutcome(const Cells& cells, StagedSet& set);
     void finishSet(StagedSet& set);
+    void putAside(const Cells& cells);
     void handOverQuiet();
     void findAgain();
     void takeBlock(const Cells& cells, Date date);
@@ -194,13 +223,17 @@ private:
     std::map<std::string, std::map<Date, bool>> m_blockDays;
     // Rows come in runs: what the one before said, as it is spelled, and what that was.
     struct Run {
-        std::string date, athlete, ordinal, lift, kind;
+        std::string date, athlete, ordinal, lift, kind, set, load;
         int session = -1, liftAt = -1;
+        int setAt = -1, setSession = -1, setLift = -1;
     };
     Run m_run;
     std::string m_lastBlock;
     Date m_lastBlockDay{};
     std::size_t m_handOverAt = 0;
+    std::shared_ptr<SortedRows> m_aside;
+    std::string m_asideRow;
+    int m_file = 0; // of the row that is taken
 };
 
 template <class T, class Show>
@@ -209,11 +242,16 @@ void Staging::once(const Cells& cells, std::size_t column, MaybeWithPlace<T>& he
     if (held && held->value != value)
         cells.refuse(column, say(otherwise, show(held->value), lineOf(held->place)));
     if (!held)
-        held = {value, here(cells)};
+        held = WithPlace<T>{value, here(cells)};
 }
 
 /// Whether a row says anything of the conditions of its lift.
 bool saysConditions(const Cells& cells);
+constexpr Phrase isoDayExpected = "a date written year-month-day, such as 2026-03-14";
+constexpr Phrase setNumberExpected = "the set's number, from 1 on";
+constexpr Phrase repNumberExpected = "the rep's number, from 1 on";
+constexpr Phrase speedWanted =
+    "a speed in m/s above 0 and under 10, with a decimal point, such as 0.92";
 constexpr Phrase loadWanted = "a load in kg from 0 to 2000, with a decimal point, such as 72.5";
 
 /// A staged set as the log keeps it.

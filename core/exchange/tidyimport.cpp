@@ -260,11 +260,8 @@ void mergeAll(log::Log& log, const FoundInFiles& found, const ImportSettings& se
 }
 
 // found: the tables; its staging is still to be filled.
-bool mergeAsRead(log::Log& log, FoundInFiles found, const std::vector<ToRead>& files,
-                 const ImportSettings& settings, ImportReport& report) {
-    if (!writesAsRead(settings) ||
-        std::ranges::find(files, ReadAs::Sessions, &ToRead::as) != files.end())
-        return false;
+AsRead mergeAsRead(log::Log& log, FoundInFiles found, const std::vector<ToRead>& files,
+                   const ImportSettings& settings, ImportReport& report, bool sorted) {
     const std::vector<std::string> ofLog = athleteNames(log);
     const auto ofReps = std::ranges::count(files, ReadAs::Reps, &ToRead::as);
     return asRead(log, report, [&](ImportReport& made) {
@@ -275,16 +272,20 @@ bool mergeAsRead(log::Log& log, FoundInFiles found, const std::vector<ToRead>& f
         merge.tables(found.tables);
         Staging& staging = found.staging;
         handOver(staging, merge, settings);
+        if (sorted)
+            staging.sortFirst();
+        const Progress reading = partOf(settings.progress, 0, sorted ? 300 : 900);
         std::ptrdiff_t filesRead = 0;
         for (const ToRead& what : files) {
             if (what.as != ReadAs::Reps)
                 continue;
-            const Progress ofFile =
-                partOf(settings.progress, static_cast<int>(900 * filesRead / ofReps),
-                       static_cast<int>(900 * (filesRead + 1) / ofReps));
+            const Progress ofFile = partOf(reading, static_cast<int>(1000 * filesRead / ofReps),
+                                           static_cast<int>(1000 * (filesRead + 1) / ofReps));
             ++filesRead;
             found.note(staging.readTidy(what.file, settings.columns, ofFile));
         }
+        if (sorted)
+            staging.takeSorted(partOf(settings.progress, 300, 900));
         staging.finish();
         tellRead(ofLog, found, settings, made);
         merge.rows(staging);
@@ -292,6 +293,15 @@ bool mergeAsRead(log::Log& log, FoundInFiles found, const std::vector<ToRead>& f
         faults.throwIfAny();
         before.take();
     });
+}
+
+bool writtenAsRead(log::Log& log, const FoundInFiles& found, const std::vector<ToRead>& files,
+                   const ImportSettings& settings, ImportReport& report) {
+    if (!writesAsRead(settings) ||
+        std::ranges::find(files, ReadAs::Sessions, &ToRead::as) != files.end())
+        return false;
+    return asReadOrSorted(
+        [&](bool sorted) { return mergeAsRead(log, found, files, settings, report, sorted); });
 }
 
 } // namespace
@@ -332,7 +342,7 @@ ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>&
     tellListed(found.tables, found.staging);
     found.staging.who = settings.who;
     report.filesRead = files.size() - report.derived.size();
-    if (faults.empty() && mergeAsRead(log, found, toRead, settings, report))
+    if (faults.empty() && writtenAsRead(log, found, toRead, settings, report))
         return report;
     readSessions(found, toRead, settings, faults);
     faults.throwIfAny();

@@ -39,7 +39,8 @@ struct ImportSettings {
 
 struct ImportReport {
     int rows = 0;
-    long rowsLeftOut = 0; ///< of totals (TextLayout::leftOut)
+    long rowsLeftOut = 0;     ///< of totals (TextLayout::leftOut)
+    long rowsWithoutLoad = 0; ///< of loads as columns, with nothing under any: passed over
     std::size_t filesRead = 0;
     std::vector<std::string> withoutRows; ///< files that hold nothing below their header
     std::vector<std::string> derived;     ///< not read: worked out from the others (points.csv)

@@ -82,6 +82,7 @@ std::uint64_t crc64(std::string_view bytes) {
 }
 
 void Checksum::start(char what) {
+    m_bytes.reserve(128); // most things need no more
     m_bytes.assign(1, what);
 }
 

@@ -3,6 +3,7 @@
 
 #include <sqlite3.h>
 
+#include <bit>
 #include <new>
 #include <string>
 
@@ -82,22 +83,21 @@ int readComing(sqlite3_vtab_cursor* cursor, sqlite3_context* context, int column
         return SQLITE_OK; // NULL
     const ComingRows::Cell& cell =
         reading->rows->cell(reading->at, static_cast<std::size_t>(column));
-    const int size = static_cast<int>(cell.bytes.size());
     switch (cell.kind) {
     case Kind::Null:
         break;
     case Kind::Integer:
-        sqlite3_result_int64(context, cell.integer);
+        sqlite3_result_int64(context, cell.bits);
         break;
     case Kind::Real:
-        sqlite3_result_double(context, cell.real);
+        sqlite3_result_double(context, std::bit_cast<double>(cell.bits));
         break;
     case Kind::Text: // an empty one is no NULL
-        sqlite3_result_text(context, cell.bytes.empty() ? "" : cell.bytes.data(), size,
+        sqlite3_result_text(context, cell.bits == 0 ? "" : cell.bytes, static_cast<int>(cell.bits),
                             SQLITE_STATIC);
         break;
     case Kind::Blob:
-        sqlite3_result_blob(context, cell.bytes.data(), size, SQLITE_STATIC);
+        sqlite3_result_blob(context, cell.bytes, static_cast<int>(cell.bits), SQLITE_STATIC);
         break;
     }
     return SQLITE_OK;

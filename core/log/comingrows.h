@@ -4,6 +4,7 @@
 // look for what a row refers to begun anew for each.
 #pragma once
 
+#include <bit>
 #include <cstddef>
 #include <cstdint>
 #include <string_view>
@@ -19,24 +20,21 @@ public:
     struct Cell {
         enum class Kind { Null, Integer, Real, Text, Blob };
         Kind kind = Kind::Null;
-        std::int64_t integer = 0;
-        double real = 0;
-        std::string_view bytes{};
+        std::int64_t bits = 0;       ///< the integer, the double's, or how many bytes
+        const char* bytes = nullptr; ///< of a text or a blob
     };
     explicit ComingRows(std::size_t columns) : m_columns(columns) {}
 
     void reserve(std::size_t rows) { m_cells.reserve(rows * m_columns); }
     void null() { m_cells.push_back({}); }
     void integer(std::int64_t value) {
-        m_cells.push_back({.kind = Cell::Kind::Integer, .integer = value});
+        m_cells.push_back({.kind = Cell::Kind::Integer, .bits = value});
     }
-    void real(double value) { m_cells.push_back({.kind = Cell::Kind::Real, .real = value}); }
-    void text(std::string_view value) {
-        m_cells.push_back({.kind = Cell::Kind::Text, .bytes = value});
+    void real(double value) {
+        m_cells.push_back({.kind = Cell::Kind::Real, .bits = std::bit_cast<std::int64_t>(value)});
     }
-    void blob(std::string_view value) {
-        m_cells.push_back({.kind = Cell::Kind::Blob, .bytes = value});
-    }
+    void text(std::string_view value) { bytes(Cell::Kind::Text, value); }
+    void blob(std::string_view value) { bytes(Cell::Kind::Blob, value); }
 
     std::size_t columns() const { return m_columns; }
     std::size_t rows() const { return m_cells.size() / m_columns; }
@@ -45,6 +43,11 @@ public:
     }
 
 private:
+    void bytes(Cell::Kind kind, std::string_view value) {
+        m_cells.push_back(
+            {.kind = kind, .bits = static_cast<std::int64_t>(value.size()), .bytes = value.data()});
+    }
+
     std::size_t m_columns;
     std::vector<Cell> m_cells;
 };

@@ -37,7 +37,10 @@ inline constexpr const char* kindOf<StationId> = "station";
 /// Collects them. Visits the columns of a table (core/log/columns.h).
 class Content {
 public:
-    Content(const UuidOf& uuidOf, const char* kind) : m_uuidOf(&uuidOf) { put(kind); }
+    Content(const UuidOf& uuidOf, const char* kind) : m_uuidOf(&uuidOf) {
+        m_bytes.reserve(256); // most things need no more
+        put(kind);
+    }
 
     template <class Field>
     void operator()(const char* name, const Field& field) {

@@ -33,9 +33,9 @@ std::vector<SessionId> addSessions(const Log& log, std::vector<NewSession> sessi
 /// can read until it ends.
 class BoundedCache {
 public:
-    /// 32 MB: the most below which SQLite takes a number of pages for what it is (it reads the last
-    /// eight bits alone to tell whether to spill at all, and 8192 as not).
-    static constexpr int usual = 8191;
+    /// 40 MB. Never a multiple of 256: SQLite reads the last eight bits alone to tell whether to
+    /// spill at all.
+    static constexpr int usual = 10239;
     explicit BoundedCache(const Log& log, int pages = usual);
     ~BoundedCache();
     BoundedCache(const BoundedCache&) = delete;

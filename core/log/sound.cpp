@@ -23,13 +23,15 @@ void requireSound(const std::vector<Words>& findings, const std::filesystem::pat
         throw damagedLog(of, findings.front());
 }
 
+void requireSoundToWrite(const std::vector<Words>& findings, const std::filesystem::path& of) {
+    if (!findings.empty())
+        throw LogError(LogError::Kind::Damaged,
+                       say("'%1' is not sound (%2 found, the first: %3). Nothing was written.",
+                           shown(of), findings.size(), findings.front()));
+}
+
 void writeOnlyWhenSound(const Log& log) {
-    holdWrites(log, [file = log.file()] {
-        if (const auto findings = findingsOf(file); !findings.empty())
-            throw LogError(LogError::Kind::Damaged,
-                           say("'%1' is not sound (%2 found, the first: %3). Nothing was written.",
-                               shown(file), findings.size(), findings.front()));
-    });
+    holdWrites(log, [file = log.file()] { requireSoundToWrite(findingsOf(file), file); });
 }
 
 } // namespace slopebook::log

@@ -17,6 +17,9 @@ std::vector<Words> findingsOf(const std::filesystem::path& file);
 /// Throws LogError (Damaged) unless nothing was found. of: the log that is meant.
 void requireSound(const std::vector<Words>& findings, const std::filesystem::path& of);
 
+/// The same for a write that is about to be done.
+void requireSoundToWrite(const std::vector<Words>& findings, const std::filesystem::path& of);
+
 /// Before its first write the log is checked; where it is not sound, that write and every later one
 /// throws LogError (Damaged), with the first finding, and nothing is changed.
 void writeOnlyWhenSound(const Log& log);

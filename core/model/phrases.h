@@ -11,6 +11,7 @@
 #include "core/model/phrases/names.h"
 #include "core/model/phrases/questions.h"
 #include "core/model/phrases/sources.h"
+#include "core/model/phrases/store.h"
 #include "core/model/phrases/traces.h"
 
 #include <array>
@@ -19,7 +20,8 @@
 
 namespace slopebook::phrases {
 
-inline constexpr std::array<std::span<const std::string_view>, 10> lists{
-    answers, desks, exchange, log, model, questions, testNames, periodNames, sources, traces};
+inline constexpr std::array<std::span<const std::string_view>, 11> lists{
+    answers, desks,     exchange,    log,     model, questions,
+    store,   testNames, periodNames, sources, traces};
 
 } // namespace slopebook::phrases

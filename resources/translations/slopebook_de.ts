@@ -994,6 +994,10 @@
         <source>Bar: change against the chosen block with its %1 interval, thick the part that decides “held”, in units of what matters; right is better. Grey: too small to matter. Hatched: not comparable. Arrow: runs on beyond the scale.</source>
         <translation>Balken: Änderung gegen den gewählten Block mit ihrem Intervall zu %1, dick der Teil, der über „gehalten“ entscheidet, in Einheiten der kleinsten bedeutsamen Änderung; rechts ist besser. Grau: zu klein, um zu zählen. Schraffiert: nicht vergleichbar. Pfeil: geht über die Skala hinaus.</translation>
     </message>
+    <message>
+        <source>no reading</source>
+        <translation>kein Befund</translation>
+    </message>
 </context>
 <context>
     <name>Menus</name>
@@ -5168,18 +5172,6 @@
         <translation>geschätztes 1RM %1; zum Planen %2 bis %3, aus der Geraden allein: mit Tagen und Krümmung bleibt es unbegrenzt</translation>
     </message>
     <message>
-        <source>%1 (%2 %3, %4 to %5; shows from %6)</source>
-        <translation>%1 (%2 %3, %4 bis %5; zeigt ab %6)</translation>
-    </message>
-    <message>
-        <source>%1 (leaning up: %2 %3, %4 to %5; shows from %6)</source>
-        <translation>%1 (eher nach oben: %2 %3, %4 bis %5; zeigt ab %6)</translation>
-    </message>
-    <message>
-        <source>%1 (leaning down: %2 %3, %4 to %5; shows from %6)</source>
-        <translation>%1 (eher nach unten: %2 %3, %4 bis %5; zeigt ab %6)</translation>
-    </message>
-    <message>
         <source>%1 points (%2 to %3): no clear change; shows from %4</source>
         <translation>%1 Punkte (%2 bis %3): keine klare Änderung; zeigt ab %4</translation>
     </message>
@@ -5716,10 +5708,6 @@
         <translation>&lt; m: sicher, aber weniger als die kleinste bedeutsame Änderung.</translation>
     </message>
     <message>
-        <source>Not in the chart: %1.</source>
-        <translation>Nicht im Diagramm: %1.</translation>
-    </message>
-    <message>
         <source>%1: typical error %2 %3, %4</source>
         <translation>%1: typischer Messfehler %2 %3, %4</translation>
     </message>
@@ -5930,34 +5918,6 @@
     <message>
         <source>%1? The lightest load of today and last time is %2.</source>
         <translation>%1? Die leichteste Last von heute und vom letzten Mal ist %2.</translation>
-    </message>
-    <message>
-        <source>%1 better (%2)</source>
-        <translation>%1 besser (%2)</translation>
-    </message>
-    <message>
-        <source>%1 worse (%2)</source>
-        <translation>%1 schlechter (%2)</translation>
-    </message>
-    <message>
-        <source>%1 held (%2)</source>
-        <translation>%1 gehalten (%2)</translation>
-    </message>
-    <message>
-        <source>%1 unclear (%2)</source>
-        <translation>%1 unklar (%2)</translation>
-    </message>
-    <message>
-        <source>%1 without a figure (%2)</source>
-        <translation>%1 ohne Zahl (%2)</translation>
-    </message>
-    <message>
-        <source>1 test: %1</source>
-        <translation>1 Test: %1</translation>
-    </message>
-    <message>
-        <source>%1 tests: %2</source>
-        <translation>%1 Tests: %2</translation>
     </message>
     <message>
         <source>%1: last in %2</source>
@@ -6390,10 +6350,6 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>at %1, of %2 sessions read against %3, %4 better, %5 worse, %6 held, %7 unclear</source>
         <translation>bei %1 sind von %2 Einheiten gegen %3 %4 besser, %5 schlechter, %6 gehalten, %7 unklar</translation>
-    </message>
-    <message>
-        <source>at %1, against %2, %3</source>
-        <translation>bei %1, gegen %2, %3</translation>
     </message>
     <message>
         <source>%1 m/s per week</source>
@@ -7075,6 +7031,310 @@ liegt über dem geschätzten 1RM</translation>
         <source>0.2 x robust SD of %1 athletes</source>
         <translation>0,2-mal robuste SD von %1 Athleten</translation>
     </message>
+    <message>
+        <source>Without a bar in the chart: %1.</source>
+        <translation>Ohne Balken im Diagramm: %1.</translation>
+    </message>
+    <message>
+        <source>Each interval is for this one change alone; overview and whole season read every block at once, so theirs may be wider.</source>
+        <translation>Jedes Intervall gilt für diese eine Änderung allein; Überblick und ganze Saison lesen alle Blöcke zugleich, ihre können daher breiter sein.</translation>
+    </message>
+    <message>
+        <source>Each interval is for one athlete&apos;s change alone.</source>
+        <translation>Jedes Intervall gilt für die Änderung eines Athleten allein.</translation>
+    </message>
+    <message>
+        <source>Intervals of a measure hold for every block against %1 at once; Battery and Comparison read one change alone, so theirs may be narrower.</source>
+        <translation>Die Intervalle einer Größe gelten für alle Blöcke gegen %1 zugleich; Batterie und Vergleich lesen eine Änderung allein, ihre können daher schmaler sein.</translation>
+    </message>
+    <message>
+        <source>the block %1</source>
+        <translation>den Block %1</translation>
+    </message>
+    <message>
+        <source>the day %1</source>
+        <translation>den Tag %1</translation>
+    </message>
+    <message>
+        <source>%1 alone: %2 m/s (%3 to %4), %5</source>
+        <translation>%1 allein: %2 m/s (%3 bis %4), %5</translation>
+    </message>
+    <message>
+        <source>at %1, blocks against %2, %3</source>
+        <translation>bei %1, Blöcke gegen %2, %3</translation>
+    </message>
+    <message>
+        <source>Lift %1.</source>
+        <translation>Hebe %1.</translation>
+    </message>
+    <message>
+        <source>Lift one of %1.</source>
+        <translation>Hebe eine dieser Lasten: %1.</translation>
+    </message>
+    <message>
+        <source>Lift %1; end a set at %2 m/s.</source>
+        <translation>Hebe %1; beende einen Satz bei %2 m/s.</translation>
+    </message>
+    <message>
+        <source>without a figure: %1</source>
+        <translation>ohne Zahl: %1</translation>
+    </message>
+    <message>
+        <source>without a figure: %1 and %2 more</source>
+        <translation>ohne Zahl: %1 und %2 weitere</translation>
+    </message>
+    <message>
+        <source>of %1 readings, %2</source>
+        <translation>von %1 Befunden %2</translation>
+    </message>
+    <message>
+        <source>a UUID, such as 6ba7b810-9dad-11d1-80b4-00c04fd430c8</source>
+        <translation>eine UUID wie 6ba7b810-9dad-11d1-80b4-00c04fd430c8</translation>
+    </message>
+    <message>
+        <source>a kind of thing, such as athlete or set</source>
+        <translation>eine Art von Sache, zum Beispiel athlete oder set</translation>
+    </message>
+    <message>
+        <source>64 hexadecimal digits for each edit</source>
+        <translation>64 hexadezimale Ziffern für jede Änderung</translation>
+    </message>
+    <message>
+        <source>Passed over, %1 rows with nothing under any load.</source>
+        <translation>Übergangen, %1 Zeilen ohne Angabe unter einer Last.</translation>
+    </message>
+    <message>
+        <source>Rows follow one another by the time in &quot;%1&quot;, not as they stand.</source>
+        <translation>Die Zeilen folgen einander nach der Zeit in „%1“, nicht wie sie dastehen.</translation>
+    </message>
+    <message>
+        <source>a trail of %1 bytes</source>
+        <translation>ein Werdegang von %1 Byte</translation>
+    </message>
+    <message>
+        <source>a trail whose first step is none</source>
+        <translation>ein Werdegang, dessen erster Schritt keiner ist</translation>
+    </message>
+    <message>
+        <source>%1 is not as its hash says</source>
+        <translation>%1 ist nicht so, wie der Hash sagt</translation>
+    </message>
+    <message>
+        <source>That choice is not in the log any more. Nothing was changed.</source>
+        <translation>Diese Wahl steht nicht mehr im Protokoll. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>The trail of %1 does not end with what it says.</source>
+        <translation>Der Werdegang von %1 endet nicht mit dem, was es sagt.</translation>
+    </message>
+    <message>
+        <source>The hash of %1, which was removed, is not that of what it said.</source>
+        <translation>Der Hash von %1, das entfernt wurde, ist nicht der dessen, was es sagte.</translation>
+    </message>
+    <message>
+        <source>The trail of %1, which was removed, does not end with what it says.</source>
+        <translation>Der Werdegang von %1, das entfernt wurde, endet nicht mit dem, was es sagt.</translation>
+    </message>
+    <message>
+        <source>Names among other logs: %1 belong to more than one thing.</source>
+        <translation>Namen unter anderen Protokollen: %1 gehören zu mehr als einer Sache.</translation>
+    </message>
+    <message>
+        <source>the steps of a thing, of 32 bytes each</source>
+        <translation>die Schritte einer Sache zu je 32 Byte</translation>
+    </message>
+    <message>
+        <source>a trail that does not end with what the thing says</source>
+        <translation>ein Werdegang, der nicht mit dem endet, was die Sache sagt</translation>
+    </message>
+    <message>
+        <source>the trail of that very thing</source>
+        <translation>die Spur genau dieses Dings</translation>
+    </message>
+    <message>
+        <source>what a thing says, cut off or not as Slopebook writes it</source>
+        <translation>was eine Sache sagt, abgeschnitten oder nicht so, wie Slopebook es schreibt</translation>
+    </message>
+    <message>
+        <source>what a log of this version writes</source>
+        <translation>was ein Protokoll dieser Version schreibt</translation>
+    </message>
+    <message>
+        <source>a %1 that speaks of a %2 which is not here</source>
+        <translation>%1, wo von %2 die Rede ist, das nicht hier ist</translation>
+    </message>
+    <message>
+        <source>what it speaks of beside it</source>
+        <translation>daneben das, wovon die Rede ist</translation>
+    </message>
+    <message>
+        <source>an address of a store that cannot be read</source>
+        <translation>eine Adresse eines Speichers, die nicht zu lesen ist</translation>
+    </message>
+    <message>
+        <source>postgresql://LOGIN@HOST/DATABASE, or host=HOST dbname=DATABASE user=LOGIN, or service=NAME</source>
+        <translation>postgresql://LOGIN@RECHNER/DATENBANK oder host=RECHNER dbname=DATENBANK user=LOGIN oder service=NAME</translation>
+    </message>
+    <message>
+        <source>a password in the address of a store, where everybody on this machine sees it</source>
+        <translation>ein Passwort in der Adresse eines Speichers, wo es jeder an diesem Rechner sieht</translation>
+    </message>
+    <message>
+        <source>the address without it; the password in a line of ~/.pgpass, or in PGPASSWORD</source>
+        <translation>die Adresse ohne es; das Passwort in einer Zeile von ~/.pgpass oder in PGPASSWORD</translation>
+    </message>
+    <message>
+        <source>The store answered &apos;%1&apos;, which it never should. Nothing was changed.</source>
+        <translation>Der Speicher hat „%1“ geantwortet, was er nie sollte. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>The store at %1 is of a newer Slopebook than this one (layout %2, this one knows %3). Nothing was changed. Update Slopebook.</source>
+        <translation>Der Speicher auf %1 ist von einem neueren Slopebook als diesem (Aufbau %2, dieses kennt %3). Nichts wurde geändert. Bringen Sie Slopebook auf den neuesten Stand.</translation>
+    </message>
+    <message>
+        <source>The store at %1 is of an older Slopebook than this one (layout %2, this one needs %3). Nothing was changed. Who manages it brings it up to date with: slopebook store init</source>
+        <translation>Der Speicher auf %1 ist von einem älteren Slopebook als diesem (Aufbau %2, dieses braucht %3). Nichts wurde geändert. Wer ihn verwaltet, bringt ihn auf den neuesten Stand mit: slopebook store init</translation>
+    </message>
+    <message>
+        <source>The store at %1 does not take the password of &apos;%2&apos;, or knows no such login.</source>
+        <translation>Der Speicher auf %1 nimmt das Passwort von „%2“ nicht an oder kennt diese Anmeldung nicht.</translation>
+    </message>
+    <message>
+        <source>The store at %1 does not let &apos;%2&apos; in: %3.</source>
+        <translation>Der Speicher auf %1 lässt „%2“ nicht ein: %3.</translation>
+    </message>
+    <message>
+        <source>There is no database &apos;%1&apos; at %2.</source>
+        <translation>Es gibt keine Datenbank „%1“ auf %2.</translation>
+    </message>
+    <message>
+        <source>There is no store in the database &apos;%1&apos; at %2; who manages it makes one with: slopebook store init</source>
+        <translation>In der Datenbank „%1“ auf %2 ist kein Speicher; wer sie verwaltet, legt einen an mit: slopebook store init</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; has no right to that in the store at %2. Nothing was changed. Who manages the store gives it with: slopebook store grant</source>
+        <translation>„%1“ hat dazu im Speicher auf %2 kein Recht. Nichts wurde geändert. Wer den Speicher verwaltet, gibt es mit: slopebook store grant</translation>
+    </message>
+    <message>
+        <source>The store at %1 was brought up to date by another version of Slopebook. Nothing was changed; both must be of one version.</source>
+        <translation>Der Speicher auf %1 wurde von einer anderen Version von Slopebook auf den neuesten Stand gebracht. Nichts wurde geändert; beide müssen von derselben Version sein.</translation>
+    </message>
+    <message>
+        <source>The disk of the store at %1 is full. Nothing was changed there, and nothing is lost here.</source>
+        <translation>Der Datenträger des Speichers auf %1 ist voll. Dort wurde nichts geändert, und hier ist nichts verloren.</translation>
+    </message>
+    <message>
+        <source>The store at %1 is just starting or stopping, or has no room for one more; try again in a moment.</source>
+        <translation>Der Speicher auf %1 wird gerade gestartet oder beendet oder hat für niemanden mehr Platz; versuchen Sie es gleich noch einmal.</translation>
+    </message>
+    <message>
+        <source>The store at %1 was busy with somebody else&apos;s work for too long. Nothing was changed; try again in a moment.</source>
+        <translation>Der Speicher auf %1 war zu lange mit der Arbeit eines anderen beschäftigt. Nichts wurde geändert; versuchen Sie es gleich noch einmal.</translation>
+    </message>
+    <message>
+        <source>Something else in the store has that name or number already. Nothing was changed.</source>
+        <translation>Etwas anderes im Speicher hat diesen Namen oder diese Nummer schon. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>What was sent belongs to something that the store does not hold, or something still belongs to what was removed. Nothing was changed.</source>
+        <translation>Was gesendet wurde, gehört zu etwas, das der Speicher nicht hat, oder zu Entferntem gehört noch etwas. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>The store at %1 refused: %2 (%3). Nothing was changed.</source>
+        <translation>Der Speicher auf %1 hat abgelehnt: %2 (%3). Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>The connection to the store at %1 was lost in the middle (%2). What was under way is sent again at the next meeting.</source>
+        <translation>Die Verbindung zum Speicher auf %1 ging mittendrin verloren (%2). Was unterwegs war, wird beim nächsten Abgleich noch einmal gesendet.</translation>
+    </message>
+    <message>
+        <source>The store at %1 asks for a password of &apos;%2&apos;, and there is none. It is looked for where PostgreSQL&apos;s programs look: in a line of ~/.pgpass, or in PGPASSWORD.</source>
+        <translation>Der Speicher auf %1 verlangt ein Passwort von „%2“, und es gibt keines. Es wird gesucht, wo die Programme von PostgreSQL suchen: in einer Zeile von ~/.pgpass oder in PGPASSWORD.</translation>
+    </message>
+    <message>
+        <source>The address of the store does not lead anywhere: %1.</source>
+        <translation>Die Adresse des Speichers führt nirgendwohin: %1.</translation>
+    </message>
+    <message>
+        <source>No machine &apos;%1&apos; is known here. Is its name spelled right, and is there a network?</source>
+        <translation>Ein Rechner „%1“ ist hier nicht bekannt. Ist sein Name richtig geschrieben, und gibt es ein Netz?</translation>
+    </message>
+    <message>
+        <source>The store at %1 does not encrypt (TLS), and is not on this machine. Nothing was sent.</source>
+        <translation>Der Speicher auf %1 verschlüsselt nicht (TLS) und ist nicht auf diesem Rechner. Nichts wurde gesendet.</translation>
+    </message>
+    <message>
+        <source>The certificate of the store at %1 does not fit: %2. Nothing was sent. Who runs the store knows the right name and the certificate to hold it against (~/.postgresql/root.crt).</source>
+        <translation>Das Zertifikat des Speichers auf %1 passt nicht: %2. Nichts wurde gesendet. Wer den Speicher betreibt, kennt den richtigen Namen und das Zertifikat, gegen das es geprüft wird (~/.postgresql/root.crt).</translation>
+    </message>
+    <message>
+        <source>The store at %1 did not answer within %2 s. Is it running, and is there a network?</source>
+        <translation>Der Speicher auf %1 hat innerhalb von %2 s nicht geantwortet. Läuft er, und gibt es ein Netz?</translation>
+    </message>
+    <message>
+        <source>Nothing answers as a store at %1. Is it running, and is there a network?</source>
+        <translation>Auf %1 antwortet kein Speicher. Läuft er, und gibt es ein Netz?</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos;, which is no JSON</source>
+        <translation>„%1“, was kein JSON ist</translation>
+    </message>
+    <message>
+        <source>what a store of this version holds</source>
+        <translation>was ein Speicher dieser Version enthält</translation>
+    </message>
+    <message>
+        <source>A shared store needs PostgreSQL&apos;s library for clients (libpq.so.5), which is not on this machine.</source>
+        <translation>Ein gemeinsamer Speicher braucht die Bibliothek von PostgreSQL für Clients (libpq.so.5); sie ist nicht auf diesem Rechner.</translation>
+    </message>
+    <message>
+        <source>the name of a squad: &apos;%1&apos;</source>
+        <translation>der Name eines Kaders: „%1“</translation>
+    </message>
+    <message>
+        <source>a name of at most 200 letters</source>
+        <translation>ein Name mit höchstens 200 Buchstaben</translation>
+    </message>
+    <message>
+        <source>another one: lifts, tests and devices, which are everybody&apos;s, stand under that</source>
+        <translation>ein anderer: unter diesem stehen Übungen, Tests und Messgeräte, die allen gehören</translation>
+    </message>
+    <message>
+        <source>the squad &apos;%1&apos;</source>
+        <translation>der Kader „%1“</translation>
+    </message>
+    <message>
+        <source>one that is there; slopebook store init --squad NAME makes one</source>
+        <translation>einer, den es gibt; slopebook store init --squad NAME legt einen an</translation>
+    </message>
+    <message>
+        <source>one of: %1</source>
+        <translation>einer von: %1</translation>
+    </message>
+    <message>
+        <source>The server at %1 is PostgreSQL %2; a store needs 15 or newer.</source>
+        <translation>Der Server auf %1 ist PostgreSQL %2; ein Speicher braucht 15 oder neuer.</translation>
+    </message>
+    <message>
+        <source>the login &apos;%1&apos;</source>
+        <translation>die Anmeldung „%1“</translation>
+    </message>
+    <message>
+        <source>one that the server knows; who runs it makes one in psql: CREATE ROLE ... LOGIN, then \password</source>
+        <translation>eine, die der Server kennt; wer ihn betreibt, legt sie in psql an: CREATE ROLE ... LOGIN, dann \password</translation>
+    </message>
+    <message>
+        <source>an atom whose &apos;%1&apos; cannot be read</source>
+        <translation>etwas, dessen „%1“ nicht zu lesen ist</translation>
+    </message>
+    <message>
+        <source>%1 of the store that does not say what it was sent as</source>
+        <translation>%1 aus dem Speicher, das nicht sagt, als was es gesendet wurde</translation>
+    </message>
+    <message>
+        <source>what its last revision was made from</source>
+        <translation>woraus seine letzte Fassung entstand</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>
@@ -7097,6 +7357,77 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>%1 (up to %2)</source>
         <translation>%1 (bis %2)</translation>
+    </message>
+</context>
+<context>
+    <name>PlanChartWords</name>
+    <message>
+        <source>Load (%1)</source>
+        <translation>Last (%1)</translation>
+    </message>
+    <message>
+        <source>Fastest rep (m/s)</source>
+        <translation>Schnellste Wiederholung (m/s)</translation>
+    </message>
+    <message>
+        <source>m/s</source>
+        <translation>m/s</translation>
+    </message>
+    <message>
+        <source>%1: %2 m/s</source>
+        <translation>%1: %2 m/s</translation>
+    </message>
+    <message>
+        <source>stop at %1</source>
+        <translation>Schluss bei %1</translation>
+    </message>
+    <message>
+        <source>MVT %1</source>
+        <translation>MVT %1</translation>
+    </message>
+    <message>
+        <source>est. 1RM %1 (to plan with: %2)</source>
+        <translation>gesch. 1RM %1 (zum Planen: %2)</translation>
+    </message>
+    <message>
+        <source>est. 1RM %1</source>
+        <translation>gesch. 1RM %1</translation>
+    </message>
+    <message>
+        <source>not lifted that day</source>
+        <translation>an dem Tag nicht gehoben</translation>
+    </message>
+    <message>
+        <source>band: one rep of another day</source>
+        <translation>Band: eine Wiederholung eines anderen Tages</translation>
+    </message>
+    <message>
+        <source>Load, %1</source>
+        <translation>Last, %1</translation>
+    </message>
+    <message>
+        <source>Fastest rep, m/s</source>
+        <translation>Schnellste Wiederholung, m/s</translation>
+    </message>
+    <message>
+        <source>Another day, m/s</source>
+        <translation>Ein anderer Tag, m/s</translation>
+    </message>
+    <message>
+        <source>Stop at, m/s</source>
+        <translation>Schluss bei, m/s</translation>
+    </message>
+    <message>
+        <source>Chosen</source>
+        <translation>Gewählt</translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation>gewählt</translation>
+    </message>
+    <message>
+        <source>Nothing to plan yet</source>
+        <translation>Noch nichts zu planen</translation>
     </message>
 </context>
 <context>
@@ -7192,6 +7523,18 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>The list at the left has them all; F9 shows it where it is folded away.</source>
         <translation>In der Liste links stehen alle; F9 zeigt sie, wo sie zugeklappt ist.</translation>
+    </message>
+    <message>
+        <source>No athlete yet.</source>
+        <translation>Noch kein Athlet.</translation>
+    </message>
+    <message>
+        <source>Add the first, then type a set under Floor. After two tests this page says what changed.</source>
+        <translation>Den ersten hinzufügen, dann einen Satz unter Halle eintippen. Nach zwei Tests sagt diese Seite, was sich verändert hat.</translation>
+    </message>
+    <message>
+        <source>Add an athlete…</source>
+        <translation>Neuer Athlet…</translation>
     </message>
 </context>
 <context>
@@ -8379,6 +8722,10 @@ liegt über dem geschätzten 1RM</translation>
         <source>Choose an athlete first: a trace is somebody&apos;s.</source>
         <translation>Zuerst Athlet wählen: Eine Messkurve gehört jemandem.</translation>
     </message>
+    <message>
+        <source>Kinds of answers</source>
+        <translation>Arten von Antworten</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::BeforeAfterView</name>
@@ -8529,6 +8876,10 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Type attempts</source>
         <translation>Versuche eintippen</translation>
+    </message>
+    <message>
+        <source>What the intervals hold for</source>
+        <translation>Wofür die Intervalle gelten</translation>
     </message>
 </context>
 <context>
@@ -8906,10 +9257,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Papierf&amp;ormat</translation>
     </message>
     <message>
-        <source>Level of the intervals, and scatter about the lines</source>
-        <translation>Niveau der Intervalle und Streuung um die Geraden</translation>
-    </message>
-    <message>
         <source>%1, one scatter</source>
         <translation>%1, eine Streuung</translation>
     </message>
@@ -8937,6 +9284,14 @@ liegt über dem geschätzten 1RM</translation>
         <source>Choose an athlete and a lift to compare two of their sessions or blocks.</source>
         <translation>Athlet und Übung wählen, um zwei Einheiten oder Blöcke zu vergleichen.</translation>
     </message>
+    <message>
+        <source>bands of these two days alone</source>
+        <translation>Bänder dieser zwei Tage allein</translation>
+    </message>
+    <message>
+        <source>Level of the intervals, scatter about the lines, and bands</source>
+        <translation>Niveau der Intervalle, Streuung um die Geraden und Bänder</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::ComparisonView</name>
@@ -8947,10 +9302,6 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>1RM</source>
         <translation>1RM</translation>
-    </message>
-    <message>
-        <source>&amp;Both lines</source>
-        <translation>Be&amp;ide Geraden</translation>
     </message>
     <message>
         <source>To beware of, and where the figures come from</source>
@@ -8983,10 +9334,6 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>What would settle what is unclear:</source>
         <translation>Was das Unklare klären würde:</translation>
-    </message>
-    <message>
-        <source>Change b&amp;y load</source>
-        <translation>Änderung &amp;je Last</translation>
     </message>
     <message>
         <source>By load: &amp;what the lines say, m/s</source>
@@ -9578,6 +9925,22 @@ ein Maximalversuch</translation>
     <message>
         <source>Reading</source>
         <translation>Befund</translation>
+    </message>
+    <message>
+        <source>*: under other conditions, or extrapolated</source>
+        <translation>*: unter anderen Bedingungen oder extrapoliert</translation>
+    </message>
+    <message>
+        <source>no bar: %1</source>
+        <translation>kein Balken: %1</translation>
+    </message>
+    <message>
+        <source>no bar: the reason stands below</source>
+        <translation>kein Balken: der Grund steht unten</translation>
+    </message>
+    <message>
+        <source>%1: %2; no bar: %3</source>
+        <translation>%1: %2; kein Balken: %3</translation>
     </message>
 </context>
 <context>
@@ -10599,6 +10962,18 @@ ein Maximalversuch</translation>
         <source>Test with %1 %2. %3</source>
         <translation>Teste mit %1 %2. %3</translation>
     </message>
+    <message>
+        <source>%1 reps a set</source>
+        <translation>%1 Wiederholungen je Satz</translation>
+    </message>
+    <message>
+        <source>reps as before</source>
+        <translation>Wiederholungen wie zuvor</translation>
+    </message>
+    <message>
+        <source>%1 steps, %2, up to %3 of the 1RM, intervals by %4</source>
+        <translation>%1 Stufen, %2, bis %3 des 1RM, Intervalle: %4</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::NoisePage</name>
@@ -11063,6 +11438,10 @@ ein Maximalversuch</translation>
         <source>under the MVT</source>
         <translation>unter der MVT</translation>
     </message>
+    <message>
+        <source>over the 1RM</source>
+        <translation>über dem 1RM</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::PlanPage</name>
@@ -11134,6 +11513,10 @@ ein Maximalversuch</translation>
         <source>%1 %2</source>
         <comment>a sentence on what is planned with, one on how old the line is</comment>
         <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>The line that is planned from, and what can be built on it</source>
+        <translation>Die Gerade, von der geplant wird, und was auf ihr zusammengestellt werden kann</translation>
     </message>
 </context>
 <context>
@@ -11542,6 +11925,10 @@ ein Maximalversuch</translation>
     <message>
         <source>To beware of, and where this comes from</source>
         <translation>Zu beachten, und woher das kommt</translation>
+    </message>
+    <message>
+        <source>The trend</source>
+        <translation>Der Trend</translation>
     </message>
 </context>
 <context>
@@ -13134,6 +13521,22 @@ ein Maximalversuch</translation>
         <source>To the stations</source>
         <translation>Zu den Stationen</translation>
     </message>
+    <message>
+        <source>Add an athlete…</source>
+        <translation>Neuer Athlet…</translation>
+    </message>
+    <message>
+        <source>Add a lift…</source>
+        <translation>Neue Übung…</translation>
+    </message>
+    <message>
+        <source>No athlete yet. Add the first, then type a set under Floor.</source>
+        <translation>Noch kein Athlet. Den ersten hinzufügen, dann einen Satz unter Halle eintippen.</translation>
+    </message>
+    <message>
+        <source>No lift yet. Add the first, then type a set under Floor.</source>
+        <translation>Noch keine Übung. Die erste hinzufügen, dann einen Satz unter Halle eintippen.</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::WelcomePage</name>
@@ -13271,6 +13674,10 @@ ein Maximalversuch</translation>
     <message>
         <source>What was done in the blocks</source>
         <translation>Was in den Blöcken getan wurde</translation>
+    </message>
+    <message>
+        <source>What was done in the blocks, and what to beware of</source>
+        <translation>Was in den Blöcken getan wurde, und was zu beachten ist</translation>
     </message>
 </context>
 <context>
@@ -13662,6 +14069,14 @@ ein Maximalversuch</translation>
     <message>
         <source>published</source>
         <translation>veröffentlicht</translation>
+    </message>
+    <message>
+        <source>the squad</source>
+        <translation>der Kader</translation>
+    </message>
+    <message>
+        <source>the squad, straight</source>
+        <translation>der Kader, gerade</translation>
     </message>
 </context>
 </TS>

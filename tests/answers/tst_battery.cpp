@@ -2,6 +2,7 @@
 // Tests of the battery: values, asymmetry, changes with their intervals, readings, the forest plot.
 // Sources beside each check; published-values.md sections 7 and 8 where no other is named.
 #include "core/answers/batterycomparison.h"
+#include "core/answers/batterysummary.h"
 #include "core/answers/testkinds.h"
 #include "core/model/errors.h"
 #include "tests/answers/checking.h"
@@ -302,13 +303,18 @@ private Q_SLOTS:
         QVERIFY(!battery.leftRight[0].after);
         QCOMPARE(battery.missing.size(), std::size_t(2));
         QCOMPARE(english(battery.missing[1].what), std::string("Bench pull"));
-        QCOMPARE(battery.forest.size(), std::size_t(1));
+        QCOMPARE(battery.forest.size(), std::size_t(2)); // a row for each side
         const ForestRow& row = battery.forest[0];
         QVERIFY(row.flagged);
         QVERIFY(std::abs(row.change - 1) < 1e-9);
         // 1.959964 sqrt(2) 0.02 / 0.05
         QVERIFY(std::abs(row.interval.high - 1 - 1.1087231) < 1e-6);
-        QCOMPARE(battery.notDrawn.size(), std::size_t(1));
+        QVERIFY(row.noBar.empty());
+        QCOMPARE(english(battery.forest[1].noBar), std::string("after: not possible: sore ankle"));
+        const std::string sentence = english(batterySummary(battery));
+        QVERIFY2(sentence.starts_with("Of 2 readings, ") &&
+                     sentence.ends_with("without a figure: hop, right."),
+                 sentence.c_str());
         QCOMPARE(battery.notes.size(), std::size_t(1));
     }
 
@@ -350,31 +356,79 @@ private Q_SLOTS:
         QVERIFY(!between(1.7, 2.0).noReading.empty());
     }
 
-    /// An unclear test is named with its change, its interval and what such tests show.
+    /// An unclear test is named with its change and what such tests show.
     void unclearTestsAreNamedWithTheirFigures() {
         Kind k = kind("Hop", TestFormula::Value, false);
         k.value.noise = TestNoise{0.05, false, "x"};
+        k.value.smallest = 0.02;
         const SquadTests squad(std::span(&k, 1));
         const auto changed = [&](double later) {
             return compareBattery(std::span(&k, 1), AthleteId{1},
                                   {"a", {session(1, {attempt(2.00)})}},
-                                  {"b", {session(2, {attempt(later)})}}, squad, {})
-                .tests[0];
+                                  {"b", {session(2, {attempt(later)})}}, squad, {});
         };
         // half of the interval: 1.959964 sqrt(2) 0.05 = 0.1386; at 80 %: 1.281552 ... = 0.0906
-        const TestChange still = changed(2.05), leaning = changed(2.10), back = changed(1.90);
-        QCOMPARE(still.read.reading, Reading::Unclear);
-        CHECK_NEAR(still.read.at80->high, 0.05 + 0.0906194, 1e-6);
-        QCOMPARE(still.read.leans(), 0);
-        QCOMPARE(leaning.read.leans(), 1);
-        QCOMPARE(back.read.leans(), -1);
+        const auto still = changed(2.05), leaning = changed(2.10), back = changed(1.90);
+        QCOMPARE(still.tests[0].read.reading, Reading::Unclear);
+        CHECK_NEAR(still.tests[0].read.at80->high, 0.05 + 0.0906194, 1e-6);
+        QCOMPARE(still.tests[0].read.leans(), 0);
+        QCOMPARE(leaning.tests[0].read.leans(), 1);
+        QCOMPARE(back.tests[0].read.leans(), -1);
         const std::string unit = k.value.unit;
-        QCOMPARE(english(unclearTestWords(still)),
-                 "Hop (+0.05 " + unit + ", -0.09 to +0.19; shows from 0.14)");
-        QCOMPARE(english(unclearTestWords(leaning)),
-                 "Hop (leaning up: +0.10 " + unit + ", -0.04 to +0.24; shows from 0.14)");
-        QCOMPARE(english(unclearTestWords(back)),
-                 "Hop (leaning down: -0.10 " + unit + ", -0.24 to +0.04; shows from 0.14)");
+        QCOMPARE(english(batterySummary(still)),
+                 "Unclear: Hop (+0.05 " + unit + "; shows from 0.14 " + unit + ").");
+        QCOMPARE(english(batterySummary(leaning)),
+                 "Unclear: Hop (leaning up: +0.10 " + unit + "; shows from 0.14 " + unit + ").");
+        QCOMPARE(english(batterySummary(back)),
+                 "Unclear: Hop (leaning down: -0.10 " + unit + "; shows from 0.14 " + unit + ").");
+    }
+
+    /// The sentence counts what the chart draws a row for, each once; a row without a bar says why.
+    void sentenceAndChartCountTheSame() {
+        std::vector<Kind> kinds;
+        std::vector<Attempt> before, after;
+        BatterySession first = session(1, {}), second = session(2, {});
+        for (int i = 0; i < 6; ++i) {
+            Kind k = kind("Test", TestFormula::Value, false);
+            k.value.name += " " + std::to_string(i);
+            k.id = TestKindId{i + 1};
+            if (i != 4)
+                k.value.noise = TestNoise{0.05, false, "x"};
+            if (i != 5)
+                k.value.smallest = 0.02;
+            kinds.push_back(k);
+            for (BatterySession* day : {&first, &second}) {
+                BatterySession one = session(day == &first ? 1 : 2,
+                                             {attempt(2.0 + (day == &second && i < 2 ? 0.5 : 0))});
+                TestAttempts test = one.battery.tests.front();
+                test.kind = k.id;
+                day->battery.tests.push_back(test);
+            }
+        }
+        std::erase_if(first.battery.tests, [](const auto& test) { return test.attempts.empty(); });
+        std::erase_if(second.battery.tests, [](const auto& test) { return test.attempts.empty(); });
+        const SquadTests squad(kinds);
+        const auto battery =
+            compareBattery(kinds, AthleteId{1}, {"a", {first}}, {"b", {second}}, squad, {});
+        QCOMPARE(battery.forest.size(), std::size_t(6));
+        const std::string told = english(batterySummary(battery));
+        // better: 0 and 1; unclear: 2, 3 and 5 (without a bar); without a figure: 4
+        QVERIFY2(told.starts_with("Of 6 readings, better: Test 0 (+0.50"), told.c_str());
+        QVERIFY2(told.find("Test 1 (+0.50") != std::string::npos, told.c_str());
+        QVERIFY2(told.ends_with("without a figure: Test 4."), told.c_str());
+        int bars = 0;
+        for (const ForestRow& row : battery.forest) {
+            bars += row.noBar.empty();
+            QVERIFY(row.noBar.empty() ? row.interval.low < row.interval.high
+                                      : !english(forestReading(row)).empty());
+            QVERIFY2(row.reading == Reading::NoFigure ||
+                         told.find(english(row.label)) != std::string::npos ||
+                         told.find("more") != std::string::npos,
+                     english(row.label).c_str());
+        }
+        QCOMPARE(bars, 4);
+        QCOMPARE(english(forestReading(battery.forest[5])).substr(0, 13),
+                 std::string("unclear; show"));
     }
 
     /// In the forest an unclear change leans to the better or the worse side: of a time, down is

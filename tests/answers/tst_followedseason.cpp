@@ -285,10 +285,25 @@ private Q_SLOTS:
                                       .trend = found.trends[j],
                                       .holdsBaseline = j == 0});
         const std::string told = english(followSentence(*season));
-        QVERIFY2(told.starts_with("At 60 kg, against B1, better: B3 (+0.1"), told.c_str());
+        QVERIFY2(told.starts_with("At 60 kg, blocks against the block B1, better: B3 (+0.1"),
+                 told.c_str());
         QVERIFY2(told.find("unclear: B2 (") != std::string::npos &&
                      told.find("shows from") != std::string::npos,
                  told.c_str());
+        // A day is another question, and told as one; of the baseline's own days nothing is.
+        int days = 0;
+        for (const Followed& session : season->follow.sessions) {
+            const std::string alone = english(dayAloneWords(*season, session));
+            QCOMPARE(alone.empty(), season->isBaseline(session) || !session.change);
+            if (alone.empty())
+                continue;
+            ++days;
+            QVERIFY2(alone.find(" alone: ") != std::string::npos, alone.c_str());
+            QVERIFY2(alone.find("show") != std::string::npos ||
+                         alone.find("unclear") == std::string::npos,
+                     alone.c_str());
+        }
+        QVERIFY(days > 0);
         const std::string label = english(blockLabel(season->blocks[2]));
         QVERIFY2(label.starts_with("+0.1") && label.ends_with(" better"), label.c_str());
         QVERIFY(english(blockLabel(season->blocks[0])).empty());

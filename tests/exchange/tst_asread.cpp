@@ -3,6 +3,7 @@
 // all read first: whatever their order, however few are held at a time.
 #include "core/exchange/proposal.h"
 #include "core/exchange/shapedimport.h"
+#include "core/exchange/sortedrows.h"
 #include "core/log/newsessions.h"
 #include "core/questions/duequestions.h"
 #include "tests/exchange/csvfiles.h"
@@ -11,7 +12,10 @@
 #include <QTest>
 
 #include <algorithm>
+#include <limits>
+#include <map>
 #include <random>
+#include <tuple>
 
 using namespace slopebook;
 using namespace slopebook::exchange;
@@ -211,6 +215,168 @@ private Q_SLOTS:
         QVERIFY(held.setsAdded > 0);
         QCOMPARE(tests::tell(log), before);
         QVERIFY(log.check().empty());
+    }
+
+    // Who only looks keeps nobody from writing while the file is read, plain or under a shape.
+    void aDryRunHoldsNoLock() {
+        std::string rows = "date,athlete,lift,set,load_kg,rep,velocity\n";
+        for (int day = 10; day < 30; ++day)
+            rows += "2026-01-" + std::to_string(day) + ",Lane 1,Row,1,40,1,0.9\n";
+        const auto file = m_files.write("look.csv", rows);
+        const Source source{.file = file, .text = {}};
+        const FileFacts facts = lookAt(source);
+        for (const bool shaped : {false, true}) {
+            log::Log log = m_files.newLog(std::to_string(++m_logs) + ".slopebook");
+            log::Log other = log::Log::open(log.file());
+            int written = 0;
+            ImportSettings settings{.setsHeld = 1, .dryRun = true};
+            settings.progress = [&](std::int64_t, std::int64_t) {
+                if (written == 0) // it is read; what is then tried is taken back at once
+                    other.add(Athlete{.name = "Other " + std::to_string(++written), .note = {}});
+                return true;
+            };
+            int found = 0;
+            if (shaped)
+                found = importShaped(log, source, propose(facts), facts.headings(), settings)
+                            .report.setsAdded;
+            else
+                found = importTidy(log, {file}, settings).setsAdded;
+            QVERIFY(found > 0);
+            QVERIFY(written > 0);
+            QCOMPARE(log.athletes().size(), std::size_t(written));
+            QVERIFY(log.check().empty());
+        }
+    }
+
+    // A file out of order that is too long to be held in memory: put aside in runs, from many files
+    // as from one, it says the same.
+    void rowsPutAsideComeBackInOrder() {
+        std::mt19937 dice(11);
+        for (const std::size_t held : {std::size_t{1}, std::size_t{400}, std::size_t{1} << 20}) {
+            SortedRows sorted(held);
+            std::map<std::tuple<int, int, int>, std::string> wanted;
+            for (int i = 0; i < 3000; ++i) {
+                const int athlete = int(dice() % 7), day = int(dice() % 20),
+                          ordinal = int(dice() % 2);
+                const std::string row = std::to_string(i) + std::string(dice() % 40, 'x') + ";";
+                wanted[{athlete, day, ordinal}] += row;
+                sorted.add({.athlete = athlete,
+                            .date = Date{std::chrono::sys_days{std::chrono::year{1999} / 12 / 25} +
+                                         std::chrono::days{day}},
+                            .ordinal = ordinal},
+                           row);
+            }
+            sorted.add({.athlete = 8}, {}); // a row that says nothing
+            QCOMPARE(sorted.rows(), std::int64_t{3001});
+            std::string all, came;
+            for (const auto& [session, rows] : wanted)
+                all += rows;
+            int count = 0;
+            sorted.handBack([&](std::string_view row) {
+                ++count;
+                came += row;
+            });
+            QCOMPARE(count, 3001);
+            QVERIFY(came == all);
+        }
+    }
+
+    // Overlapping files, each out of order.
+    void severalFilesOutOfOrder() {
+        std::mt19937 dice(13);
+        std::vector<std::string> rows = rowsOf(dice);
+        const auto part = [&](std::size_t from, std::size_t to) {
+            std::vector<std::string> some(rows.begin() + std::ptrdiff_t(from),
+                                          rows.begin() + std::ptrdiff_t(to));
+            std::ranges::shuffle(some, dice);
+            return textOf(some);
+        };
+        const auto one = m_files.write("one.csv", part(0, rows.size() * 2 / 3));
+        const auto two = m_files.write("two.csv", part(rows.size() / 3, rows.size()));
+        std::vector<std::string> told;
+        for (const std::size_t held : {std::size_t{0}, std::size_t{1}}) {
+            log::Log log = m_files.newLog(std::to_string(++m_logs) + ".slopebook");
+            importTidy(log, {one, two}, {.setsHeld = held});
+            told.push_back(tests::tell(log));
+            QVERIFY(log.check().empty());
+        }
+        QCOMPARE(told[1], told[0]);
+    }
+
+    // What SQLite is not asked of each row must be refused before.
+    void whatTheTablesForbidIsRefused_data() {
+        QTest::addColumn<int>("what");
+        int what = 0;
+        for (const char* name :
+             {"a set 0", "a speed of 0", "a speed of 10", "no number", "a load below 0",
+              "too heavy a load", "reps of what was not lifted", "a reason without cause",
+              "an RPE of 11", "a lift that is not there", "no such athlete", "a set twice"})
+            QTest::newRow(name) << what++;
+    }
+    void whatTheTablesForbidIsRefused() {
+        QFETCH(int, what);
+        log::Log log = m_files.newLog(std::to_string(++m_logs) + ".slopebook");
+        const AthleteId athlete = log.add(Athlete{.name = "Lane 1", .note = {}});
+        Lift lift;
+        lift.name = "Row";
+        const LiftId row = log.add(lift);
+        const std::string before = tests::tell(log);
+        log::NewSession made;
+        made.head.athlete = athlete;
+        made.head.date = Date{std::chrono::year{2026} / 3 / 14};
+        made.sets = {
+            {.lift = row, .ordinal = 1, .set = {.load = 40_kg, .reps = {{.velocity = 1.0}}}}};
+        log::NewSet& set = made.sets[0];
+        double& speed = set.set.reps[0].velocity;
+        switch (what) {
+        case 0:
+            set.ordinal = 0;
+            break;
+        case 1:
+            speed = 0;
+            break;
+        case 2:
+            speed = 10;
+            break;
+        case 3:
+            speed = std::numeric_limits<double>::quiet_NaN();
+            break;
+        case 4:
+            set.set.load = Mass{-1};
+            break;
+        case 5:
+            set.set.load = Mass{2'000'001};
+            break;
+        case 6:
+            set.set.outcome = Outcome::NotLifted;
+            break;
+        case 7:
+            set.set.reason = "grip";
+            break;
+        case 8:
+            set.set.effort = Effort{22};
+            break;
+        case 9:
+            set.lift = LiftId{77};
+            break;
+        case 10:
+            made.head.athlete = AthleteId{77};
+            break;
+        default:
+            made.sets.push_back(set);
+            break;
+        }
+        QVERIFY_THROWS_EXCEPTION(std::exception, log::addSessions(log, {made}));
+        QCOMPARE(tests::tell(log), before);
+        QVERIFY(log.check().empty());
+        // And the rules hold again for whoever writes next.
+        QVERIFY_THROWS_EXCEPTION(std::exception, log.add(SessionId{99}, row, {.load = 40_kg}));
+        made.sets = {
+            {.lift = row, .ordinal = 1, .set = {.load = 40_kg, .reps = {{.velocity = 1.0}}}}};
+        made.head.athlete = athlete;
+        log::addSessions(log, {made});
+        QVERIFY(log.check().empty());
+        QVERIFY_THROWS_EXCEPTION(std::exception, log.remove(row)); // its sets refer to it
     }
 
     // A cache of a few pages: what is taken back leaves nothing, what is committed is whole.

@@ -115,7 +115,7 @@ struct Way {
     std::function<void(Shape&)> answer{};
     std::vector<Question::About> asked{};
     std::string kind = "mean";
-    long leftOut = 0;
+    long leftOut = 0, withoutLoad = 0;
 };
 
 Rows aRep(const Line& header, const std::vector<Lifted>& sets,
@@ -180,6 +180,31 @@ const std::map<std::string, Way>& ways() {
                  });
         if (newestFirst)
             std::reverse(rows.begin() + 1, rows.end());
+        return rows;
+    };
+    // seed 0: from the last to the first, on a clock of twelve hours; else in any order.
+    static const auto timedBeside = [](const std::vector<Lifted>& sets, const char* heading,
+                                       unsigned seed) {
+        Rows rows =
+            aRep({"Datum", heading, "Name", "Übung", "Last (kg)", "Geschwindigkeit (m/s)"}, sets,
+                 [&](const Lifted& set, std::size_t rep) {
+                     const int hour = set.minute / 60, noon = seed == 0 ? 12 : 24;
+                     return Line{set.day,
+                                 clockOf(set.minute - (hour > noon ? noon * 60 : 0), int(5 * rep)) +
+                                     (seed > 0    ? ""
+                                      : hour < 12 ? " am"
+                                                  : " pm"),
+                                 set.name(),
+                                 "Row",
+                                 std::to_string(set.load),
+                                 set.speeds[rep]};
+                 });
+        if (seed == 0) {
+            std::reverse(rows.begin() + 1, rows.end());
+        } else {
+            std::mt19937 dice(seed);
+            std::shuffle(rows.begin() + 1, rows.end(), dice);
+        }
         return rows;
     };
     static const std::map<std::string, Way> all{
@@ -277,6 +302,21 @@ const std::map<std::string, Way>& ways() {
          {.write = [](const auto& sets) { return timed(sets, false, true); }}},
         {"moments, the newest first",
          {.write = [](const auto& sets) { return timed(sets, true, false); }}},
+        {"times of day in a column of their own",
+         {.write = [](const auto& sets) { return timedBeside(sets, "Uhrzeit", 17); }}},
+        {"times of day of twelve hours, the newest first",
+         {.write = [](const auto& sets) { return timedBeside(sets, "Start time", 0); }}},
+        {"loads as columns, an athlete who lifted none",
+         {.write =
+              [](const auto& sets) {
+                  Rows rows = loadsAcross(sets, " kg", " / ");
+                  Line none{"2026-03-14", "Zoe Muster", "Row"};
+                  none.resize(rows[0].size());
+                  rows.insert(rows.begin() + 2, none);
+                  rows.push_back(none);
+                  return rows;
+              },
+          .withoutLoad = 2}},
         {"French",
          {.write =
               [](const auto& sets) {
@@ -358,6 +398,9 @@ class TestOddTables : public QObject {
         const ShapedReport report = importShaped(log, source, read, again.headings(), {});
         QVERIFY2(report.refused.empty(), report.refused.empty() ? "" : report.refused[0].what());
         QCOMPARE(report.report.rowsLeftOut, way.leftOut);
+        QCOMPARE(report.report.rowsWithoutLoad, way.withoutLoad);
+        QCOMPARE(facts.rowsWithoutLoad, way.withoutLoad);
+        QCOMPARE(orderWords(shape, facts).empty(), !shape.layout.byTime);
         QCOMPARE(tests::Teller(log).tell(), expected);
         QVERIFY(importShaped(log, source, read, again.headings(), {}).report.addedNothing());
     }
@@ -382,6 +425,47 @@ private Q_SLOTS:
             const auto book = m_files.path("odd.xlsx");
             tests::writeZip(book, tests::xlsxParts({.sheetData = sheetData(rows)}));
             take(book, chosen, expected);
+        }
+    }
+
+    // A rest of 2:30 is no time of day, and sets with their numbers stand as they are.
+    void timesThatOrderNothing() {
+        const std::string rests =
+            "date;name;exercise;load;velocity;Rest\n"
+            "2026-03-14;Mia;Row;40;1.1;2:30\n2026-03-14;Mia;Row;50;1.0;2:10\n";
+        const std::string numbered = "date;time;name;exercise;set;load;velocity\n"
+                                     "2026-03-14;10:30;Mia;Row;1;40;1.1\n"
+                                     "2026-03-14;10:10;Mia;Row;2;50;1.0\n";
+        for (const std::string& table : {rests, numbered}) {
+            const Shape shape =
+                propose(lookAt({.file = m_files.write("times.csv", table), .text = {}}));
+            QVERIFY(!shape.layout.byTime);
+            QVERIFY(!shape.timeOfDay);
+        }
+    }
+
+    // In another order the row above would be another: refused, whichever column has the times.
+    void blanksAboveInOrderOfTimeAreRefused() {
+        const std::string beside = "date;time;name;exercise;load;velocity\n"
+                                   "2026-03-14;10:30;Mia;Row;40;1.1\n2026-03-14;10:10;;;50;1.0\n";
+        const std::string behind = "date;name;exercise;load;velocity\n"
+                                   "2026-03-14 10:30;Mia;Row;40;1.1\n2026-03-14 10:10;;;50;1.0\n";
+        for (const std::string& table : {beside, behind}) {
+            const Source source{.file = m_files.write("above.csv", table), .text = {}};
+            const FileFacts facts = lookAt(source);
+            Shape shape = propose(facts);
+            QVERIFY(shape.layout.byTime);
+            shape.blankAsAbove = true;
+            for (const std::size_t held : {std::size_t{0}, std::size_t{1}}) {
+                log::Log log = newLog();
+                const std::string before = tests::Teller(log).tell();
+                const auto report =
+                    importShaped(log, source, shape, facts.headings(), {.setsHeld = held});
+                QCOMPARE(report.refused.size(), std::size_t{1});
+                QVERIFY(english(report.refused[0].expected()).find("one of the two") !=
+                        std::string::npos);
+                QCOMPARE(tests::Teller(log).tell(), before);
+            }
         }
     }
 

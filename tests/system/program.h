@@ -8,6 +8,8 @@
 #include <QString>
 #include <QStringList>
 
+#include <memory>
+
 namespace slopebook::tests {
 
 struct Ran {
@@ -24,6 +26,16 @@ inline Ran runProgram(const QStringList& arguments) {
     if (!program.waitForFinished(120'000) || program.exitStatus() != QProcess::NormalExit)
         return {-1, program.readAllStandardOutput(), program.readAllStandardError()};
     return {program.exitCode(), program.readAllStandardOutput(), program.readAllStandardError()};
+}
+
+/// The same without waiting for its end.
+inline std::unique_ptr<QProcess> startProgram(const QStringList& arguments) {
+    auto program = std::make_unique<QProcess>();
+    program->start(QStringLiteral(SLOPEBOOK_PROGRAM), arguments);
+    program->closeWriteChannel();
+    if (!program->waitForStarted())
+        qFatal("cannot start");
+    return program;
 }
 
 } // namespace slopebook::tests

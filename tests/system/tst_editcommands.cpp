@@ -2,16 +2,22 @@
 // add, change, remove, exclude and include, run as a program: each changes one thing as the window
 // does, or says in words why not and changes nothing.
 #include "core/log/log.h"
+#include "tests/log/olderlog.h"
 #include "tests/system/program.h"
 
+#include <QDir>
 #include <QFile>
 #include <QJsonArray>
 #include <QTemporaryDir>
 #include <QTest>
 
+#include <memory>
+#include <vector>
+
 using namespace slopebook;
 using slopebook::tests::Ran;
 using slopebook::tests::runProgram;
+using slopebook::tests::startProgram;
 using namespace Qt::Literals::StringLiterals;
 
 class TestEditCommands : public QObject {
@@ -121,7 +127,27 @@ private Q_SLOTS:
         QCOMPARE(run(u"add mvt LOG --lift Pull --value 0.5"_s).exit, 2);
         QCOMPARE(run(u"change mvt LOG --lift Pull --value 0.5"_s).exit, 0);
         QCOMPARE(lift("Pull").mvt->value, 0.5);
+        QCOMPARE(lift("Pull").mvt->sd, std::optional(0.05)); // what is not said stays
+        QCOMPARE(lift("Pull").mvt->source, std::string("own tests"));
+        QCOMPARE(run(u"change mvt LOG --lift Pull --value 0.5 --sd none"_s).exit, 0);
         QVERIFY(!lift("Pull").mvt->sd);
+        // A published one never loses its SD and its source unsaid, nor lends them to another
+        // value.
+        const auto published = lift("Bench press").mvt;
+        const Ran refused = run(u"change mvt LOG --lift \"bench press\" --value 0.2"_s);
+        QCOMPARE(refused.exit, 2);
+        QVERIFY2(refused.err.contains("\"Bench press\"") && refused.err.contains("--source"),
+                 refused.err);
+        QCOMPARE(run(u"change mvt LOG --lift \"Bench press\" --value 0.2 --sd 0.03"_s).exit, 2);
+        QCOMPARE(
+            run(u"change mvt LOG --lift \"Bench press\" --value %1"_s.arg(published->value)).exit,
+            0); // it is so already
+        QVERIFY(lift("Bench press").mvt == published);
+        QCOMPARE(
+            run(u"change mvt LOG --lift \"Bench press\" --value 0.2 --sd none --source own"_s).exit,
+            0);
+        QCOMPARE(lift("Bench press").mvt->origin, Mvt::Origin::Coach);
+        QCOMPARE(lift("Bench press").mvt->source, std::string("own"));
         QCOMPARE(run(u"remove mvt LOG --lift Pull"_s).exit, 0);
         QVERIFY(!lift("Pull").mvt);
         QCOMPARE(run(u"change mvt LOG --lift Pull --value 0.5"_s).exit, 2);
@@ -157,7 +183,10 @@ private Q_SLOTS:
                     return session.points;
             return std::vector<Point>{};
         };
-        QCOMPARE(run(u"exclude"_s + second + u"--set 2 --reason \"bar hit the rack\""_s).exit, 0);
+        const Ran excluded = run(u"exclude LOG --athlete \"ADA \" --lift \"bench  pull\" --session "
+                                 "2026-03-14#2 --set 2 --reason \"bar hit the rack\""_s);
+        QCOMPARE(excluded.exit, 0);
+        QCOMPARE(excluded.out, QByteArray("Excluded: Ada, Bench pull, 2026-03-14#2, set 2\n"));
         QCOMPARE(points(2).size(), std::size_t(2));
         QCOMPARE(points(1).size(), std::size_t(3));
         QCOMPARE(run(u"include"_s + second + u"--set 2"_s).exit, 0);
@@ -242,6 +271,102 @@ private Q_SLOTS:
         QCOMPARE(busy.exit, 2);
         QVERIFY2(!busy.err.isEmpty(), busy.err);
         QCOMPARE(log().athletes().size(), std::size_t(4));
+    }
+
+    // Nothing is written that was not asked for: a log of an older program is brought up to date by
+    // what is done, not by what is refused or only tried.
+    void aRefusalLeavesAnOlderLogAsItIs_data() {
+        QTest::addColumn<QString>("line");
+        QTest::addColumn<int>("exit");
+        QTest::newRow("nobody of that name") << u"change athlete LOG --athlete Zoe --note x"_s << 2;
+        QTest::newRow("a name that is taken") << u"add athlete LOG --athlete ADA"_s << 2;
+        QTest::newRow("sets are of it") << u"remove lift LOG --lift \"Bench pull\""_s << 2;
+        QTest::newRow("no such set")
+            << u"exclude LOG --athlete Ada --lift \"Bench pull\" --session 2026-03-14 --set 9 "
+               "--reason x"_s
+            << 2;
+        QTest::newRow("a file that contradicts it") << u"import LOG CSV"_s << 2;
+        QTest::newRow("a dry run") << u"import LOG REPS --dry-run"_s << 0;
+    }
+    void aRefusalLeavesAnOlderLogAsItIs() {
+        QFETCH(QString, line);
+        QFETCH(int, exit);
+        QTemporaryDir folder;
+        const QString older = folder.filePath(u"older.slopebook"_s);
+        const int before = log::Log::newestVersion() - 1;
+        test::writeAsOlder(m_log.toStdString(), older.toStdString(), before);
+        const QString csv = folder.filePath(u"other.csv"_s);
+        QFile file(csv);
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write("date,athlete,lift,set,load_kg,rep,velocity,session\n"
+                   "2026-03-14,Ada,Bench pull,1,45,1,1.12,1\n");
+        file.close();
+        const auto names = [&] {
+            return QDir(folder.path())
+                .entryList(QDir::NoDotAndDotDot | QDir::AllEntries | QDir::Hidden);
+        };
+        const auto namesBefore = names();
+        const std::string bytesBefore = test::readBytes(older.toStdString());
+        QString asked = line;
+        asked.replace(u"CSV"_s, csv).replace(u"REPS"_s, m_folder.filePath(u"reps.csv"_s));
+        const Ran refused = run(asked, older);
+        QVERIFY2(refused.exit == exit, refused.err);
+        QVERIFY2(!refused.err.contains("slopebook-try"), refused.err);
+        QVERIFY(test::readBytes(older.toStdString()) == bytesBefore);
+        QCOMPARE(names(), namesBefore); // no backup either
+        // What can be done brings it up to date.
+        const Ran done = run(u"add athlete LOG --athlete Bo"_s, older);
+        QVERIFY2(done.exit == 0, done.err);
+        QVERIFY(test::readBytes(older.toStdString()) != bytesBefore);
+        QVERIFY(log::Log::open(older.toStdString()).check().empty());
+    }
+
+    // Two that begin while a third writes: each reads what the other has written, not what stood
+    // there when it began.
+    void twoAtTheSameTimeLoseNothing_data() {
+        QTest::addColumn<QStringList>("lines");
+        const QString load = u"add check-load LOG --athlete Ada --lift \"Bench pull\" --load "_s;
+        QTest::newRow("check loads") << QStringList{load + u"40"_s, load + u"50"_s, load + u"60"_s};
+        const QString lift = u"change lift LOG --lift \"Bench pull\" "_s;
+        QTest::newRow("a lift's fields")
+            << QStringList{lift + u"--note pause"_s, lift + u"--smallest-one-rm 2.5"_s,
+                           lift + u"--moves-body yes"_s};
+        const QString rep = u"exclude LOG --athlete Ada --lift \"Bench pull\" --session "
+                            "2026-03-14#1 --set 1 --reason x --rep "_s;
+        QTest::newRow("reps of a set") << QStringList{rep + u"1"_s, rep + u"2"_s};
+    }
+    void twoAtTheSameTimeLoseNothing() {
+        QFETCH(QStringList, lines);
+        std::vector<std::unique_ptr<QProcess>> programs;
+        log::Log open = log::Log::open(m_log.toStdString());
+        open.together([&] {
+            for (const QString& line : lines) {
+                QStringList words = QProcess::splitCommand(line);
+                words.replaceInStrings(u"LOG"_s, m_log);
+                programs.push_back(startProgram(words));
+            }
+            QTest::qSleep(700); // those that read before they may write have read by now
+        });
+        for (const auto& program : programs) {
+            QVERIFY(program->waitForFinished(60'000));
+            QVERIFY2(program->exitCode() == 0, program->readAllStandardError());
+        }
+        const auto athlete = log().athletes().front().id;
+        const auto lift = log().lifts().front();
+        const auto session = log().liftSessions({}).front().session;
+        if (lines[0].contains(u"check-load"_s)) {
+            QCOMPARE(log().checkLoads(athlete, lift.id),
+                     (std::vector{Mass{40000}, Mass{50000}, Mass{60000}}));
+        } else if (lines[0].contains(u"change lift"_s)) {
+            QCOMPARE(lift.value.note, std::string("pause"));
+            QCOMPARE(lift.value.smallestOneRm, std::optional(2.5));
+            QVERIFY(lift.value.movesBody);
+        } else {
+            const auto sets = log().sets(session, lift.id);
+            for (const Rep& rep : sets.front().set.reps)
+                QCOMPARE(rep.excluded, std::string("x"));
+        }
+        QVERIFY(log().check().empty());
     }
 
     void aLogThatIsNotThereIsNotMade() {

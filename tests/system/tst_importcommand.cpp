@@ -17,6 +17,7 @@
 using namespace slopebook;
 using slopebook::tests::Ran;
 using slopebook::tests::runProgram;
+using slopebook::tests::startProgram;
 using namespace Qt::Literals::StringLiterals;
 
 namespace {
@@ -61,14 +62,6 @@ class TestImportCommand : public QObject {
             .entryList(QDir::AllEntries | QDir::Hidden | QDir::System | QDir::NoDotAndDotDot,
                        QDir::Name);
     }
-    std::unique_ptr<QProcess> start(const QStringList& arguments) const {
-        auto program = std::make_unique<QProcess>();
-        program->start(QStringLiteral(SLOPEBOOK_PROGRAM), arguments);
-        program->closeWriteChannel();
-        if (!program->waitForStarted())
-            qFatal("cannot start");
-        return program;
-    }
     std::size_t sets(const QString& name) const {
         const auto log = log::Log::open(path(name).toStdString(), log::Access::ReadOnly);
         std::size_t count = 0;
@@ -95,7 +88,7 @@ private Q_SLOTS:
         const QString quick = write(u"quick.csv"_s, header + "2026-03-14,Bob,Squat,1,40,1,1.1\n");
         for (int wait = 0; wait < 60; wait += 20) {
             const QString log = path(u"race%1.slopebook"_s.arg(wait));
-            const auto first = start({u"import"_s, log, slow});
+            const auto first = startProgram({u"import"_s, log, slow});
             QTest::qSleep(wait);
             const Ran second = runProgram({u"import"_s, log, quick});
             QVERIFY(first->waitForFinished(60'000));
@@ -142,7 +135,7 @@ private Q_SLOTS:
         for (unsigned long i = 1; i <= moments; ++i) {
             const QString name = u"stopped.slopebook"_s;
             fresh(name);
-            const auto program = start({u"import"_s, path(name), csv});
+            const auto program = startProgram({u"import"_s, path(name), csv});
             QTest::qSleep(static_cast<int>(lasts * i / (moments + 1)));
             ::kill(static_cast<pid_t>(program->processId()), signal);
             QVERIFY(program->waitForFinished(60'000));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What commands print as JSON fits the schemas that the program prints for them, and mangled it
 // does not; the log's file is as the program says, and is read without it.
+#include "tests/support/postgres.h"
 #include "tests/system/python.h"
 
 #include <QFile>
@@ -10,6 +11,7 @@
 #include <QTest>
 
 #include <cmath>
+#include <optional>
 
 using slopebook::tests::haveModule;
 using slopebook::tests::haveTool;
@@ -21,7 +23,7 @@ using namespace Qt::Literals::StringLiterals;
 namespace {
 
 /// What is asked, one a line: the name of the output, the exit status, the command. SAMPLE, LOG,
-/// TWO and OUT are put in; --json is added.
+/// OUT and STORE are put in; --json is added.
 const char* const asked = R"(
 import-dry 0 import OUT/dry.slopebook OUT/reps.csv --dry-run
 import-new 0 import LOG OUT/reps.csv OUT/attempts.csv OUT/stations.csv OUT/rosters.csv OUT/equipment.csv OUT/blocks.csv --mvt Pull=0.3
@@ -92,6 +94,10 @@ remove-athlete 0 remove athlete LOG --athlete Zoa
 remove-block 0 remove block LOG --block Summer
 exclude-set 0 exclude LOG --athlete Ada --lift Rising --session 2026-03-14 --set 1 --reason "bar hit"
 exclude-rep 0 exclude LOG --athlete Ada --lift Rising --session 2026-03-14 --set 2 --rep 1 --reason early
+store-init 0 store init STORE --squad Rowing --squad Judo
+store-again 0 store init STORE
+store-grant 0 store grant STORE --login cora --squad Rowing --may write
+store-status 0 store status STORE
 include-set 0 include LOG --athlete Ada --lift Rising --session 2026-03-14 --set 1
 )";
 
@@ -186,6 +192,15 @@ private Q_SLOTS:
             flat += QByteArray::number(i / 1000.0, 'f', 3) + ",700\n";
         write(u"flat.csv"_s, flat);
         const QString log = path(u"log.slopebook"_s), out = m_folder.path();
+        std::optional<slopebook::test::Postgres> server;
+        try {
+            server.emplace();
+            server->sql("CREATE DATABASE squad", "postgres");
+            server->addLogin("cora");
+        } catch (const std::exception& error) {
+            QFAIL(error.what());
+        }
+        const QString store = QString::fromStdString(server->address("admin"));
         for (const QString& line : QString::fromUtf8(asked).split(u'\n', Qt::SkipEmptyParts)) {
             QStringList words = QProcess::splitCommand(line);
             const QString name = words.takeFirst();
@@ -193,6 +208,7 @@ private Q_SLOTS:
             words.replaceInStrings(u"SAMPLE"_s, QStringLiteral(SLOPEBOOK_SAMPLE_LOG));
             words.replaceInStrings(u"LOG"_s, log);
             words.replaceInStrings(u"OUT"_s, out);
+            words.replaceInStrings(u"STORE"_s, store);
             const Ran ran = runProgram(words + QStringList{u"--json"_s});
             QVERIFY2(ran.exit == exit,
                      qPrintable(name + u": "_s + QString::fromUtf8(ran.err + ran.out)));

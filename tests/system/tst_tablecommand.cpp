@@ -5,6 +5,7 @@
 #include "tests/system/python.h"
 
 #include <QDir>
+#include <QElapsedTimer>
 #include <QFile>
 #include <QJsonArray>
 #include <QRegularExpression>
@@ -12,6 +13,7 @@
 #include <QTest>
 
 #include <cmath>
+#include <csignal>
 
 using slopebook::tests::haveModule;
 using slopebook::tests::haveTool;
@@ -19,6 +21,7 @@ using slopebook::tests::Ran;
 using slopebook::tests::runProgram;
 using slopebook::tests::runPython;
 using slopebook::tests::runTool;
+using slopebook::tests::startProgram;
 using namespace Qt::Literals::StringLiterals;
 
 namespace {
@@ -45,6 +48,43 @@ class TestTableCommand : public QObject {
 
     QString path(const QString& name) const { return m_folder.filePath(name); }
 
+    void compareByScript(const QString& log, const QString& athlete, const QString& lift,
+                         const QString& from, const QString& to) const {
+        const QStringList asked{u"compare"_s, log,         u"--athlete"_s, athlete,   u"--lift"_s,
+                                lift,         u"--from"_s, from,           u"--to"_s, to};
+        const Ran answer = runProgram(asked + QStringList{u"--json"_s});
+        QVERIFY2(answer.exit == 0, answer.err);
+        const QString script = path(u"script.R"_s), folder = path(u"of the comparison"_s);
+        QDir(folder).removeRecursively();
+        QFile::remove(script);
+        QCOMPARE(runProgram(asked + QStringList{u"--script"_s, script}).exit, 0);
+        QCOMPARE(runProgram({u"export"_s, log, u"--into"_s, folder}).exit, 0);
+        const Ran r = runTool(u"Rscript"_s, {u"--vanilla"_s, script, folder});
+        QVERIFY2(r.exit == 0, r.err);
+        const QJsonObject json = answer.json();
+        const QList<QByteArray> lines = r.out.trimmed().split('\n');
+        qsizetype line = 0;
+        const QJsonArray at = json[u"at"_s].toArray();
+        QVERIFY(!at.isEmpty());
+        for (const QJsonValue& each : at) {
+            const auto words = lines.value(line++).split(' ');
+            QVERIFY2(words.size() == 10, r.out);
+            for (const auto& [word, key] :
+                 {std::pair{1, "load"}, {3, "change"}, {5, "se"}, {7, "low"}, {9, "high"}})
+                QVERIFY2(close(words[word].toDouble(), each[QLatin1String(key)].toDouble()),
+                         r.out + answer.out);
+        }
+        const auto scatter = lines.value(line++).split(' ');
+        QVERIFY2(close(scatter.value(1).toDouble(), json[u"residual_sd"_s].toDouble()), r.out);
+        QCOMPARE(scatter.value(3).toDouble(), json[u"df"_s].toDouble());
+        const auto parallel = lines.value(line++).split(' ');
+        QVERIFY2(close(parallel.value(2).toDouble(), json[u"parallel"_s][u"f"_s].toDouble()),
+                 r.out);
+        QVERIFY2(close(lines.value(line).split(' ').value(1).toDouble(),
+                       json[u"one_rm_change"_s][u"estimate"_s].toDouble()),
+                 r.out);
+    }
+
 private Q_SLOTS:
     void initTestCase() {
         m_export = path(u"out"_s);
@@ -52,6 +92,54 @@ private Q_SLOTS:
         QVERIFY2(ran.exit == 0, ran.err);
         QVERIFY2(ran.out.contains("athletes.csv, attempts.csv, ") && ran.out.contains("and 9 more"),
                  ran.out); // ten are named
+    }
+
+    // Ctrl+C, or a polite kill, at any moment: the table is there whole, or nothing of it is.
+    void interruptedItLeavesNothing_data() {
+        QTest::addColumn<int>("signal");
+        QTest::addColumn<bool>("file");
+        QTest::newRow("Ctrl+C, into a file") << SIGINT << true;
+        QTest::newRow("a kill, into a file") << SIGTERM << true;
+        QTest::newRow("Ctrl+C, to standard output") << SIGINT << false;
+    }
+    void interruptedItLeavesNothing() {
+        QFETCH(int, signal);
+        QFETCH(bool, file);
+        QTemporaryDir folder;
+        const QString csv = folder.filePath(u"table.csv"_s);
+        const QStringList words{u"table"_s, sample, u"--csv"_s, file ? csv : u"-"_s};
+        QElapsedTimer whole;
+        whole.start();
+        const Ran ran = runProgram(words);
+        QVERIFY2(ran.exit == 0, ran.err);
+        const auto lasts = static_cast<unsigned long>(whole.elapsed());
+        const QByteArray all = file ? contents(csv) : ran.out;
+        QVERIFY(all.startsWith("athlete,"));
+        QFile::remove(csv);
+        constexpr unsigned long moments = 4;
+        int stopped = 0;
+        for (unsigned long i = 1; i <= moments; ++i) {
+            const auto program = startProgram(words);
+            QTest::qSleep(static_cast<int>(lasts * i / (moments + 1)));
+            ::kill(static_cast<pid_t>(program->processId()), signal);
+            QVERIFY(program->waitForFinished(60'000));
+            const QByteArray said = program->readAllStandardError();
+            const QByteArray out = program->readAllStandardOutput();
+            if (program->exitStatus() == QProcess::NormalExit) {
+                QCOMPARE(program->exitCode(), 0);
+                QCOMPARE(file ? contents(csv) : out, all);
+                QFile::remove(csv);
+            } else { // ended by the signal; one that comes when all is said and done takes nothing
+                ++stopped;
+                QVERIFY2(said.isEmpty() || said.contains("Stopped."), said);
+                const QByteArray made = file ? contents(csv) : out;
+                QVERIFY2(made.isEmpty() || made == all, made.left(200));
+                QFile::remove(csv);
+            }
+            QVERIFY(QDir(folder.path())
+                        .isEmpty(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot));
+        }
+        QVERIFY(stopped > 0);
     }
 
     void aRowSaysWhatProfileSays() {
@@ -245,6 +333,37 @@ private Q_SLOTS:
         QTest::newRow("other numbers of reps")
             << log << u"Ada \"A\""_s << u"Odd pull"_s << u"2026-03-14"_s << u"2026-03-14#2"_s;
     }
+    // Names that a guess at the kind of a column would take for numbers, or for nothing.
+    void namesThatLookLikeFigures_data() {
+        QTest::addColumn<QString>("athlete");
+        QTest::addColumn<QString>("lift");
+        QTest::newRow("01") << u"01"_s << u"007"_s;
+        QTest::newRow("NA") << u"NA"_s << u"TRUE"_s;
+        QTest::newRow("1e3") << u"1e3"_s << u"NA"_s;
+    }
+    void namesThatLookLikeFigures() {
+        if (!haveTool(u"Rscript"_s))
+            QSKIP("R IS NOT INSTALLED");
+        QFETCH(QString, athlete);
+        QFETCH(QString, lift);
+        const QString csv = path(u"named.csv"_s), log = path(u"named.slopebook"_s);
+        QFile file(csv);
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write("date,athlete,lift,set,load_kg,rep,velocity\n");
+        for (const QByteArray day :
+             {"2026-03-14 1.10 0.92 0.76 0.57", "2026-04-14 1.12 0.95 0.75 0.60"}) {
+            const auto words = day.split(' ');
+            for (int set = 1; set <= 4; ++set)
+                file.write(words[0] + ',' + athlete.toUtf8() + ',' + lift.toUtf8() + ',' +
+                           QByteArray::number(set) + ',' + QByteArray::number(25 + 15 * set) +
+                           ",1," + words[set] + '\n');
+        }
+        file.close();
+        QFile::remove(log);
+        QCOMPARE(runProgram({u"import"_s, log, csv, u"--mvt"_s, lift + u"=0.3"_s}).exit, 0);
+        compareByScript(log, athlete, lift, u"2026-03-14"_s, u"2026-04-14"_s);
+    }
+
     void theScriptOfAComparisonReproducesIt() {
         if (!haveTool(u"Rscript"_s))
             QSKIP("R IS NOT INSTALLED");
@@ -253,39 +372,7 @@ private Q_SLOTS:
         QFETCH(QString, lift);
         QFETCH(QString, from);
         QFETCH(QString, to);
-        const QStringList asked{u"compare"_s, log,         u"--athlete"_s, athlete,   u"--lift"_s,
-                                lift,         u"--from"_s, from,           u"--to"_s, to};
-        const Ran answer = runProgram(asked + QStringList{u"--json"_s});
-        QVERIFY2(answer.exit == 0, answer.err);
-        const QString script = path(u"script.R"_s), folder = path(u"of the comparison"_s);
-        QDir(folder).removeRecursively();
-        QFile::remove(script);
-        QCOMPARE(runProgram(asked + QStringList{u"--script"_s, script}).exit, 0);
-        QCOMPARE(runProgram({u"export"_s, log, u"--into"_s, folder}).exit, 0);
-        const Ran r = runTool(u"Rscript"_s, {u"--vanilla"_s, script, folder});
-        QVERIFY2(r.exit == 0, r.err);
-        const QJsonObject json = answer.json();
-        const QList<QByteArray> lines = r.out.trimmed().split('\n');
-        qsizetype line = 0;
-        const QJsonArray at = json[u"at"_s].toArray();
-        QVERIFY(!at.isEmpty());
-        for (const QJsonValue& each : at) {
-            const auto words = lines.value(line++).split(' ');
-            QVERIFY2(words.size() == 10, r.out);
-            for (const auto& [word, key] :
-                 {std::pair{1, "load"}, {3, "change"}, {5, "se"}, {7, "low"}, {9, "high"}})
-                QVERIFY2(close(words[word].toDouble(), each[QLatin1String(key)].toDouble()),
-                         r.out + answer.out);
-        }
-        const auto scatter = lines.value(line++).split(' ');
-        QVERIFY2(close(scatter.value(1).toDouble(), json[u"residual_sd"_s].toDouble()), r.out);
-        QCOMPARE(scatter.value(3).toDouble(), json[u"df"_s].toDouble());
-        const auto parallel = lines.value(line++).split(' ');
-        QVERIFY2(close(parallel.value(2).toDouble(), json[u"parallel"_s][u"f"_s].toDouble()),
-                 r.out);
-        QVERIFY2(close(lines.value(line).split(' ').value(1).toDouble(),
-                       json[u"one_rm_change"_s][u"estimate"_s].toDouble()),
-                 r.out);
+        compareByScript(log, athlete, lift, from, to);
     }
 
     void noScriptOfBlocks() {

@@ -179,6 +179,17 @@ public:
                                            .text = "Day\tName\tkg\tSpeed\tx\n"
                                                    "1.5.26\tNew one\t40\t1,1\t\n"},
                           maps, parent);
+        // Whatever may be odd about a table: titles above, units, totals, loads as columns, times.
+        show<TableDialog>("odd table", book,
+                          exchange::Source{.file = {},
+                                           .text = "Report\t\t\t\t\n"
+                                                   "Day\tTime\tName\t40 kg\t50 kg\n"
+                                                   "\t\t\tm/s\tm/s\n"
+                                                   "2026-05-01\t10:40\tNew one\t1.12\t0.95\n"
+                                                   "2026-05-01\t10:20\tNew one\t1.10\t0.97\n"
+                                                   "2026-05-01\t10:50\tNew one\t\t\n"
+                                                   "Total\t\t\t2\t2\n"},
+                          maps, parent);
         show<PasteDialog>("paste", readBlock(QStringLiteral("40\t92\n50\t85\n60\t71\n")),
                           m_surroundings.settings.unit, parent);
         m_window->workspace()->showPage(Page::Lines);

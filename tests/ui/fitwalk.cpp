@@ -5,6 +5,9 @@
 #include "tests/ui/paintedtexts.h"
 #include "ui/charts/chartout.h"
 #include "ui/charts/chartview.h"
+#include "ui/parts/sentence.h"
+#include "ui/window/index.h"
+#include "ui/window/messagebar.h"
 
 #include <QAbstractButton>
 #include <QAbstractScrollArea>
@@ -13,6 +16,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenuBar>
 #include <QPainter>
 #include <QStyle>
 #include <QStyleOptionComboBox>
@@ -82,21 +86,53 @@ void FitWalk::look(const QString& place, QWidget& shown, bool page) {
             lookAtTable(place, *table);
         if (dynamic_cast<charts::ChartOut*>(each)) {
             lookIntoChart(place, *each);
-            // The blocks' strip of time is read along, not up: its table is the page.
-            const bool strip =
-                qstrcmp(each->metaObject()->className(), "slopebook::ui::Timeline") == 0;
-            if (!strip && each->height() > tallest) {
+            if (each->height() > tallest) {
                 tallest = each->height();
                 picture = each->accessibleName().left(60);
             }
         }
     }
+    if (page && m_strips)
+        lookAtStrips(place, shown);
     if (page && tallest > 0)
         take(3 * tallest >= shown.height(), place,
              QStringLiteral("picture \"%1\" has %2 px of %3")
                  .arg(picture)
                  .arg(tallest)
                  .arg(shown.height()));
+}
+
+/// Above what a page says stands one line of controls.
+void FitWalk::lookAtStrips(const QString& place, const QWidget& shown) {
+    int sentence = -1;
+    for (const auto* each : shown.findChildren<ui::Sentence*>())
+        if (const int top = each->mapTo(&shown, QPoint()).y();
+            isSeen(*each, shown) && !each->text().isEmpty() && (sentence < 0 || top < sentence))
+            sentence = top;
+    const auto* index = shown.findChild<ui::Index*>();
+    const auto* bar = shown.findChild<QMenuBar*>();
+    const auto* message = shown.findChild<ui::MessageBar*>();
+    QList<QRect> lines;
+    for (const QWidget* each : shown.findChildren<QWidget*>()) {
+        const bool control = qobject_cast<const QComboBox*>(each) ||
+                             qobject_cast<const QTabBar*>(each) ||
+                             qobject_cast<const QAbstractButton*>(each);
+        if (!control || !isSeen(*each, shown) || (index && index->isAncestorOf(each)) ||
+            (bar && bar->isAncestorOf(each)) || (message && message->isAncestorOf(each)))
+            continue;
+        QRect box(each->mapTo(&shown, QPoint()), each->size());
+        if (box.bottom() > sentence)
+            continue;
+        const auto beside = std::ranges::find_if(lines, [&box](const QRect& line) {
+            return line.top() <= box.center().y() && box.center().y() <= line.bottom();
+        });
+        if (beside == lines.end())
+            lines << box;
+        else
+            *beside |= box;
+    }
+    take(lines.size() <= 1, place,
+         QStringLiteral("%1 lines of controls above the sentence").arg(lines.size()));
 }
 
 void FitWalk::lookAtText(const QString& place, const QWidget& widget) {

@@ -17,6 +17,8 @@ public:
 
     /// page: it is the main window, whose page has a picture or none.
     void look(const QString& place, QWidget& shown, bool page);
+    /// Whether a page may have one line of controls above its sentence, and no more.
+    void countStrips(bool count) { m_strips = count; }
 
     /// A line each: where, what, and its size.
     const QStringList& wrong() const { return m_wrong; }
@@ -25,6 +27,7 @@ public:
 
 private:
     void take(bool good, const QString& place, const QString& what);
+    void lookAtStrips(const QString& place, const QWidget& shown);
     void lookAtText(const QString& place, const QWidget& widget);
     void lookAtField(const QString& place, const QWidget& widget);
     void overlaps(const QString& place, const QWidget& widget);
@@ -32,6 +35,7 @@ private:
     void lookAtCell(const QString& place, const QTableView& table, int row, int column);
     void lookIntoChart(const QString& place, QWidget& chart);
 
+    bool m_strips = false;
     QString m_name;
     QStringList m_wrong;
     int m_seen = 0;

@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Takes the pictures of the README: the program's own window on a copy of the sample log, each page
 // once, and a ladder typed into it.
-//   slopebook_screenshots LOG FOLDER ATHLETE LIFT [dark] [fingers] [german] [tabs] [WIDTHxHEIGHT]
-// tabs: the further tabs of each page as well.
+//   slopebook_screenshots LOG FOLDER ATHLETE LIFT [dark] [fingers] [german] [tabs] [paper]
+//                         [WIDTHxHEIGHT]
+// tabs: the further tabs of each page as well. paper: each page's PDF as well. An athlete or lift
+// that the log does not hold is none: the empty pages.
 // Needs no display: QT_QPA_PLATFORM=offscreen.
+#include "ui/athlete/plan/planpage.h"
+#include "ui/paper/papertask.h"
 #include "ui/window/mainwindow.h"
 #include "ui/window/workspace.h"
 
@@ -15,6 +19,7 @@
 #include <QTextStream>
 
 #include <algorithm>
+#include <filesystem>
 
 using namespace slopebook;
 using namespace slopebook::ui;
@@ -69,6 +74,22 @@ bool takeTabs(MainWindow& window, const QDir& folder, const QString& page) {
     return true;
 }
 
+/// What the page prints, where it prints anything.
+bool takePaper(const MainWindow& window, const QString& file) {
+    try {
+        const log::Destination to(std::filesystem::path(file.toStdString()));
+        const TaskPage* page = window.workspace()->currentPage();
+        if (const auto* paper = qobject_cast<const PaperTask*>(page); paper && paper->canPrint())
+            paper->writePdfTo(to, QPageSize::A4);
+        else if (const auto* plan = qobject_cast<const PlanPage*>(page); plan && plan->canPrint())
+            plan->writePdfTo(to);
+        return true;
+    } catch (const std::exception& error) {
+        QTextStream(stderr) << error.what() << '\n';
+        return false;
+    }
+}
+
 } // namespace
 
 int main(int argc, char** argv) {
@@ -76,7 +97,7 @@ int main(int argc, char** argv) {
     const QStringList arguments = application.arguments();
     if (arguments.size() < 5) {
         QTextStream(stderr) << "usage: slopebook_screenshots LOG FOLDER ATHLETE LIFT [dark] "
-                               "[fingers] [german] [tabs] [WIDTHxHEIGHT]\n";
+                               "[fingers] [german] [tabs] [paper] [WIDTHxHEIGHT]\n";
         return 2;
     }
     const QStringList wishes = arguments.mid(5);
@@ -98,17 +119,21 @@ int main(int argc, char** argv) {
     window.resize(size);
     window.show();
     const log::Log& log = window.workspace()->logbook().log();
-    window.workspace()->choose(called(log.athletes(), arguments[3]),
-                               called(log.lifts(), arguments[4]));
+    const auto athlete = called(log.athletes(), arguments[3]);
+    const auto lift = called(log.lifts(), arguments[4]);
+    window.workspace()->choose(athlete, lift);
     const QDir folder(arguments[2]);
     // The session last: the ladder that is typed there would be in the others' pictures.
     for (auto entry = pages().rbegin(); entry != pages().rend(); ++entry) {
         window.workspace()->showPage(entry->page);
-        if (entry->page == Page::Session)
+        if (entry->page == Page::Session && athlete && lift)
             typeLadder(window);
         QTest::qWait(200);
         const QString name = QLatin1String(entry->word);
         if (!window.grab().save(folder.filePath(name + QLatin1String(".png"))))
+            return 1;
+        if (wishes.contains(QLatin1String("paper")) &&
+            !takePaper(window, folder.filePath(name + QLatin1String(".pdf"))))
             return 1;
         if (wishes.contains(QLatin1String("tabs")) && !takeTabs(window, folder, name))
             return 1;

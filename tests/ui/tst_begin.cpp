@@ -16,7 +16,9 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QMenu>
+#include <QPushButton>
 #include <QScreen>
+#include <QSignalSpy>
 #include <QTest>
 #include <QTimer>
 
@@ -356,6 +358,48 @@ private Q_SLOTS:
         QVERIFY(told()); // and what is taken back next is told again
         work.logbook().addAthlete({.name = "Cox", .note = {}});
         QVERIFY(!told());
+    }
+
+    /// A log with nobody in it: each page of somebody or everybody says what comes first, and its
+    /// button does it.
+    void anEmptyLogSaysWhatComesFirst() {
+        const Folder folder;
+        log::Log::create(folder.path());
+        const auto window = begun({}, qt(folder.path()));
+        Workspace& work = *window->workspace();
+        for (const Page page : {Page::Overview, Page::Lines, Page::History, Page::Comparison,
+                                Page::Season, Page::WholeSeason, Page::Battery, Page::Plan,
+                                Page::Changes, Page::Due, Page::Noise}) {
+            work.showPage(page);
+            QCoreApplication::processEvents();
+            const QWidget& shown = *work.currentPage();
+            const QPushButton* way = nullptr;
+            for (const auto* button : shown.findChildren<QPushButton*>())
+                if (button->isVisible() &&
+                    (button->objectName() == u"wayOn"_s || button->objectName() == u"emptyWay"_s))
+                    way = button;
+            const char* const where = entryOf(page).word;
+            QVERIFY2(way && way->isEnabled(), where);
+            QVERIFY2(QString(way->text()).remove(u'&').startsWith(u"Add an athlete"_s), where);
+            bool said = false;
+            for (const auto* label : shown.findChildren<QLabel*>())
+                said =
+                    said || (label->isVisible() && label->text().startsWith(u"No athlete yet"_s));
+            QVERIFY2(said, where);
+            const QSignalSpy asked(work.currentPage(), &TaskPage::placeWanted);
+            const QSignalBlocker quiet(&work); // the dialog would wait for somebody
+            const_cast<QPushButton*>(way)->click();
+            QCOMPARE(asked.size(), 1);
+            QCOMPARE(asked[0][0].value<TaskPage::Place>(), TaskPage::Place::Athletes);
+        }
+        work.logbook().addAthlete({.name = "Lane 1"});
+        for (const Page page : {Page::Season, Page::Comparison, Page::Plan}) {
+            work.showPage(page);
+            QCoreApplication::processEvents();
+            const auto* way = work.currentPage()->findChild<QPushButton*>(u"wayOn"_s);
+            QVERIFY2(way && way->isVisible() && way->text().startsWith(u"Add a lift"_s),
+                     entryOf(page).word);
+        }
     }
 };
 

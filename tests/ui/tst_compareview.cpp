@@ -337,6 +337,36 @@ private Q_SLOTS:
         page.print(); // nothing to print: nothing happens
     }
 
+    /// Bands of another question are drawn where they are asked for, and not beside the answer.
+    void bandsAreDrawnOnDemand() {
+        test::TypedLadders w;
+        ComparePage page(w.book);
+        page.setAthleteAndLift(w.athlete, w.lift);
+        const charts::ChangeFigure& figure = page.view().changeChart().figure();
+        QVERIFY(!figure.data().readings.empty());
+        const auto seen = [&](const QString& series) {
+            for (const QAbstractSeries* each : figure.series())
+                if (each->objectName() == series)
+                    return each->isVisible();
+            return false;
+        };
+        QAction* bands = nullptr;
+        for (QAction* action : page.findChildren<QAction*>())
+            if (action->text().startsWith(u"bands"_s))
+                bands = action;
+        QVERIFY(bands && !bands->isChecked());
+        for (const bool wanted : {false, true, false}) {
+            if (bands->isChecked() != wanted)
+                bands->trigger();
+            for (const char* name : {"interval", "band upper", "band lower"})
+                QCOMPARE(seen(QLatin1String(name)), wanted);
+            QVERIFY(seen(u"change"_s));
+        }
+        bands->trigger();
+        page.refresh(Logbook::What::Everything, {}); // they stay as they were chosen
+        QVERIFY(seen(u"interval"_s));
+    }
+
     void writesItsPage() {
         test::TypedLadders w;
         ComparePage page(w.book);

@@ -13,6 +13,7 @@
 #include <QAbstractSpinBox>
 #include <QAccessible>
 #include <QApplication>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QGroupBox>
 #include <QHeaderView>
@@ -186,6 +187,20 @@ void gatherKeys(const QString& place, QWidget& shown, Findings& found) {
     gatherMenus(place, shown, found);
 }
 
+/// Each box to tick, and each field with a name beside it, has one.
+void requireKeys(const QString& place, QWidget& shown, Findings& found) {
+    for (QWidget* widget : controlsOf(shown)) {
+        const auto* box = qobject_cast<const QCheckBox*>(widget);
+        const auto* label = qobject_cast<const QLabel*>(widget);
+        const QString words = box                       ? box->text()
+                              : label && label->buddy() ? label->text()
+                                                        : QString();
+        if (!words.isEmpty() && widget->isVisible())
+            found.take(!QKeySequence::mnemonic(words).isEmpty(), place,
+                       QStringLiteral("\"%1\" has no Alt key").arg(words));
+    }
+}
+
 // --- Tab and names ---
 
 bool takesTab(const QWidget& widget) {
@@ -302,6 +317,8 @@ private Q_SLOTS:
         Findings found;
         inEveryPlace(language, false, [&](const QString& place, QWidget& shown) {
             gatherKeys(place, shown, found);
+            if (place.startsWith(QLatin1String("dialog: odd table")))
+                requireKeys(place, shown, found);
         });
         found.wrong.removeDuplicates();
         QVERIFY2(found.wrong.isEmpty(), found.text());

@@ -6,14 +6,20 @@
 #include "tests/ui/fitwalk.h"
 #include "tests/ui/paintedtexts.h"
 #include "ui/charts/labelroom.h"
+#include "ui/parts/deskstyle.h"
+#include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
 #include "ui/parts/shortcombo.h"
+#include "ui/parts/texttable.h"
 #include "ui/parts/wraprow.h"
 
 #include <QApplication>
+#include <QHeaderView>
 #include <QMainWindow>
 #include <QPainter>
 #include <QTest>
+
+#include <memory>
 
 using namespace slopebook;
 using namespace slopebook::test;
@@ -25,6 +31,15 @@ constexpr QSize scaledScreen(853, 480); ///< 1280 x 720 at scale 1.5
 void settled() {
     for (int i = 0; i < 3; ++i) // what is fitted once it is laid out
         QCoreApplication::processEvents();
+}
+
+QList<PaintedText> textsOf(QWidget& widget) {
+    TextRecorder recorder(widget.size());
+    QPainter painter(&recorder);
+    painter.setFont(widget.font());
+    widget.render(&painter, QPoint(), QRegion(), QWidget::RenderFlags());
+    painter.end();
+    return recorder.texts();
 }
 
 void report(const QStringList& wrong) {
@@ -96,6 +111,57 @@ private Q_SLOTS:
         QVERIFY(sizeOf(QStringLiteral("Faster.")) < large);
     }
 
+    // A figure at the right of its column and the words beside it are two things.
+    void columnsStandApart() {
+        ui::wearDeskStyle();
+        ui::TextTable rows;
+        rows.setTable({QStringLiteral("Load"), QStringLiteral("Put on")},
+                      {{.cells = {QStringLiteral("40 kg"), QStringLiteral("10 kg")}}},
+                      QList<int>{0});
+        const std::unique_ptr<QTableView> table(ui::rowTable(&rows, QStringLiteral("loads")));
+        table->resizeColumnsToContents();
+        const auto air = [&](int column, const QString& words) {
+            return table->columnWidth(column) - table->fontMetrics().horizontalAdvance(words);
+        };
+        QVERIFY(air(0, QStringLiteral("40 kg")) >= 12);
+        QVERIFY(air(0, QStringLiteral("40 kg")) <= 16 + 1);
+        QVERIFY(table->horizontalHeader()->sectionSizeHint(1) -
+                    table->fontMetrics().horizontalAdvance(QStringLiteral("Put on")) >=
+                12);
+    }
+
+    // However high a table is, the last row that is seen is seen whole.
+    void noRowIsCutThrough() {
+        ui::TextTable rows;
+        std::vector<ui::TextTable::Row> lines;
+        for (int i = 0; i < 30; ++i)
+            lines.push_back({.cells = {QStringLiteral("row %1").arg(i)}});
+        rows.setTable({QStringLiteral("Row")}, std::move(lines), 1, 1);
+        const std::unique_ptr<QTableView> table(
+            ui::rowTable(&rows, QStringLiteral("rows"), {.compact = true}));
+        table->show();
+        const int row = table->rowHeight(0);
+        for (int height = 4 * row; height < 6 * row; height += 5) {
+            table->resize(200, height);
+            settled();
+            QWidget& seen = *table->viewport();
+            const QList<PaintedText> texts = textsOf(seen);
+            QVERIFY(!texts.isEmpty());
+            for (const PaintedText& text : texts)
+                QVERIFY2(text.box.bottom() <= seen.height() + 1,
+                         qPrintable(QStringLiteral("%1 at %2").arg(text.text).arg(height)));
+            QCOMPARE(texts.size(), seen.height() / row);
+        }
+    }
+
+    // Headings give way before figures do.
+    void headingsStandOnTwoLines() {
+        QCOMPARE(ui::inTwoLines({QStringLiteral("Day"), QStringLiteral("From the line (m/s)"),
+                                 QStringLiteral("Interval, with noise and bend")}),
+                 (QStringList{QStringLiteral("Day"), QStringLiteral("From the\nline (m/s)"),
+                              QStringLiteral("Interval, with\nnoise and bend")}));
+    }
+
     void aBoxSaysWholeParts() {
         const QFontMetricsF metrics(QApplication::font());
         const QString whole = QStringLiteral("Hop lane: Single hop, Triple hop \u00b7 5 points");
@@ -155,6 +221,7 @@ private Q_SLOTS:
         large.setPointSizeF(letters * usual.pointSizeF());
         QApplication::setFont(large);
         FitWalk wide(QStringLiteral("1280 x 720")), small(QStringLiteral("853 x 480"));
+        wide.countStrips(letters <= 1); // larger letters may take a second line
         QStringList tooLarge;
         inEveryPlace(language, false, [&](const QString& place, QWidget& shown) {
             const bool page = qobject_cast<QMainWindow*>(&shown);

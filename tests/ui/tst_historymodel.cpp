@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/model/errors.h"
+#include "tests/log/rawfile.h"
 #include "tests/support/ladders.h"
 #include "tests/ui/typedladders.h"
 #include "ui/athlete/history/historypage.h"
@@ -448,6 +449,52 @@ private Q_SLOTS:
         QCOMPARE(rows[3].lift, std::optional(w.lift));
         const auto pounds = doneBy(w.book.log(), w.athlete, LoadUnit::Pounds);
         QVERIFY(pounds[0].result.contains(u"lb"_s)); // never a kilogram bare
+    }
+
+    // Whatever of a session is not as it was written: it is a row that says so, and all others
+    // stay.
+    void aDamagedSessionHidesNoneBesideIt_data() {
+        QTest::addColumn<QString>("damage");
+        QTest::newRow("a set") << u"UPDATE sets SET load_g = load_g + 500 WHERE session = %1"_s;
+        QTest::newRow("a rep")
+            << u"UPDATE reps SET velocity = velocity / 2 WHERE set_id IN (SELECT "
+               "id FROM sets WHERE session = %1)"_s;
+        QTest::newRow("a set that is gone")
+            << u"DELETE FROM reps WHERE set_id IN (SELECT id FROM sets WHERE session = %1 AND "
+               "ordinal = 2); DELETE FROM sets WHERE session = %1 AND ordinal = 2"_s;
+        QTest::newRow("an attempt")
+            << u"UPDATE attempts SET value = value + 0.1 WHERE session = %1"_s;
+        QTest::newRow("a gap") << u"DELETE FROM gaps WHERE session = %1"_s;
+        QTest::newRow("conditions")
+            << u"UPDATE test_conditions SET surface = 'mud' WHERE session = %1"_s;
+    }
+    void aDamagedSessionHidesNoneBesideIt() {
+        QFETCH(QString, damage);
+        const WholeDays w;
+        const auto sound = doneBy(w.book.log(), w.athlete, LoadUnit::Kilograms);
+        test::runSql(w.book.log().file(), damage.arg(raw(w.sessions[1])).toStdString());
+        for (const bool anew : {false, true}) {
+            const log::Log again = log::Log::open(w.book.log().file(), log::Access::ReadOnly);
+            const auto rows = doneBy(anew ? again : w.book.log(), w.athlete, LoadUnit::Kilograms);
+            QCOMPARE(rows.size(), std::size_t{2});
+            QCOMPARE(rows[0].session, w.sessions[1]);
+            QVERIFY(rows[0].what.isEmpty() && rows[0].result.isEmpty());
+            QVERIFY2(rows[0].note.contains(u"damaged"_s), qPrintable(rows[0].note));
+            QCOMPARE(rows[1].session, w.sessions[0]);
+            QCOMPARE(rows[1].result, sound.back().result);
+        }
+    }
+
+    // What is left out is told with its reason, and is not among the loads, lifted or not.
+    void setsLeftOutAreNoLoads() {
+        test::TypedLadders w;
+        w.book.addSets(w.sessions[0], w.lift,
+                       {{.load = Mass{100'000}, .excluded = "spotted", .reps = {{.velocity = 0.3}}},
+                        {.load = Mass{110'000}, .outcome = Outcome::NotLifted, .excluded = "fell"},
+                        {.load = Mass{95'000}, .outcome = Outcome::NotLifted, .reason = "grip"}});
+        const auto rows = doneBy(w.book.log(), w.athlete, LoadUnit::Kilograms);
+        QCOMPARE(rows.back().result, u"30 to 80\u00a0kg, 6 sets; 95\u00a0kg not lifted"_s);
+        QCOMPARE(rows.back().note, u"spotted; fell; grip"_s);
     }
 
     void everythingIsOrderedAndFound() {

@@ -6,7 +6,7 @@
 #include "tests/ui/seasonbyhand.h"
 #include "ui/athlete/battery/batterypage.h"
 #include "ui/athlete/compare/comparepage.h"
-#include "ui/athlete/overview/matrixpaint.h"
+#include "ui/athlete/overview/steppaint.h"
 #include "ui/athlete/overview/overviewpage.h"
 #include "ui/athlete/overview/overviewprint.h"
 #include "ui/athlete/overview/wholeseasonpage.h"
@@ -159,6 +159,24 @@ private Q_SLOTS:
         QVERIFY(qFuzzyCompare(asymmetry.whisker.interval.low, 3.5 / 3));
         QVERIFY(qFuzzyCompare(asymmetry.whisker.interval.high, 3.0));
         QVERIFY(!figure.cells[5][1].step); // of a body mass
+    }
+
+    /// Good news is never the part that is cut: a scale holds whole what is better or worse, and of
+    /// all else the change.
+    void whatIsBetterIsShownWhole() {
+        const auto step = [](double change, double half) {
+            return Step{.whisker = {.interval = {change - half, change + half}}, .change = change};
+        };
+        StepSpan span;
+        const double usual = span.units();
+        span.take(step(0.5, 9), false); // unclear, and endless: an arrow does
+        QCOMPARE(span.units(), usual);
+        span.take(step(3.1, 2.7), true);
+        QVERIFY(span.units() >= 5.8);
+        span.take(step(-6.5, 0.3), false);
+        QVERIFY(span.units() >= 6.5);
+        span.take(step(40, 3), true);
+        QCOMPARE(span.units(), 8.0);
     }
 
     void massesInPounds() {

@@ -106,6 +106,7 @@ private Q_SLOTS:
     void initTestCase() { QTest::failOnWarning(QRegularExpression(u"[nN]a[nN]"_s)); }
     void saysWhatIsMissing();
     void plansFromTheLatestSession();
+    void thePictureIsThePlansOwn();
     void theTableAnswersToTheForm();
     void theAimIsPutOverFromShareToSpeed();
     void theAgeOfTheLineIsTold();
@@ -157,6 +158,46 @@ void TestPlanPage::plansFromTheLatestSession() {
     // 0.8 x 0.635684211
     QCOMPARE(page.loads().index(row, PlanModel::Stop).data().toString(), u"0.51 m/s"_s);
     QVERIFY(cautionsOf(page).contains(u"not clearance to lift"_s));
+    // The sentence says what is lifted first, then the aim.
+    QVERIFY2(
+        sentenceOf(page).startsWith(
+            u"Lift 100\u00A0kg; end a set at 0.51\u00A0m/s. The aim is"_s) ||
+            sentenceOf(page).startsWith(u"Lift 100\u00A0kg; end a set at 0.51 m/s. The aim is"_s),
+        qPrintable(sentenceOf(page)));
+}
+
+void TestPlanPage::thePictureIsThePlansOwn() {
+    World world;
+    PlanPage page(world.book);
+    page.setAthleteAndLift(world.athlete, world.lift);
+    const auto& plan = *page.loads().plan();
+    const PlanDrawing& drawn = page.chart().data();
+    QCOMPARE(drawn.loads.size(), plan.loads.size());
+    for (std::size_t i = 0; i < plan.loads.size(); ++i) {
+        QCOMPARE(drawn.loads[i].load, kilograms(plan.loads[i].built.exact));
+        QCOMPARE(drawn.loads[i].stop, plan.loads[i].stop);
+        QCOMPARE(drawn.loads[i].expected, plan.loads[i].prediction);
+        // on the line: section 10.3, column B: 1.697789473684 - 0.010621052632 x load
+        QVERIFY(std::abs(drawn.loads[i].speed -
+                         (1.697789473684 - 0.010621052632 * drawn.loads[i].load)) < 1e-9);
+        QVERIFY(std::abs(drawn.intercept + drawn.slope * drawn.loads[i].load -
+                         drawn.loads[i].speed) < 1e-9);
+        const bool over = plan.loads[i].percent.value_or(0) > 100;
+        QCOMPARE(drawn.loads[i].overMax, over);
+        // What nobody has lifted is told by a word beside its load, not by a grey alone.
+        QCOMPARE(page.loads().index(int(i), PlanModel::Stop).data().toString() == u"over the 1RM"_s,
+                 over);
+    }
+    QVERIFY(std::abs(*drawn.oneRm - 143.845391477) < 1e-6);
+    QCOMPARE(std::ranges::count_if(drawn.loads, &PlanDrawing::Load::chosen), 1);
+    // In pounds the same line: speeds stay, loads are in the coach's unit.
+    const PlanDrawing pounds = planDrawing(plan, LoadUnit::Pounds);
+    QVERIFY(std::abs(pounds.loads[0].load - drawn.loads[0].load / 0.45359237) < 1e-9);
+    QVERIFY(std::abs(pounds.intercept + pounds.slope * pounds.loads[0].load -
+                     drawn.loads[0].speed) < 1e-9);
+    world.book.removeEquipment(world.equipment);
+    page.setAthleteAndLift(world.athlete, world.lift);
+    QVERIFY(page.chart().data().loads.empty());
 }
 
 void TestPlanPage::theTableAnswersToTheForm() {

@@ -183,7 +183,8 @@ void TestTrustPages::theSeasonIsCoresOwn() {
     // The selected session's change, where unclear, says what would settle it.
     auto* view = page.findChild<QTableView*>(u"season"_s);
     const auto* settling = page.findChild<QLabel*>(u"settling"_s);
-    QVERIFY(view && settling);
+    const auto* told = page.findChild<QLabel*>(u"sentence"_s);
+    QVERIFY(view && settling && told);
     for (int row = 0; row < page.table().rowCount(); ++row) {
         view->selectRow(row);
         const SeasonItem& item = shown.items[std::size_t(row)];
@@ -192,6 +193,12 @@ void TestTrustPages::theSeasonIsCoresOwn() {
             continue;
         }
         QCOMPARE(settling->text(), settlingOf(follow->sessions[item.index], LoadUnit::Kilograms));
+        // The chosen day's own reading stands in the sentence beside the blocks', as another one.
+        const QString alone = said(answers::dayAloneWords(*asked, follow->sessions[item.index]));
+        QCOMPARE(alone.isEmpty(), row == 0);
+        QVERIFY2(told->text().contains(u"blocks against the day"_s) &&
+                     told->text().endsWith(alone.isEmpty() ? told->text() : alone),
+                 qPrintable(told->text()));
         QCOMPARE(settling->text().isEmpty(), !cell(page.table(), row, 8).startsWith(u"unclear"_s));
     }
 }

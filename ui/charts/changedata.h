@@ -43,6 +43,7 @@ struct ChangeData {
     std::vector<ChangeReading> readings{};
     std::vector<LoadRange> differs{}; ///< where the lines differ, load by load
     std::optional<double> smallest{}; ///< m/s; drawn where it is one for all loads
+    bool bands = false;               ///< of these two days alone as well: another question
     bool notComparable = false;       ///< the two days: hatched
     double level = 0.95;
     LoadUnit unit = LoadUnit::Kilograms;

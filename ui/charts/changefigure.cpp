@@ -64,7 +64,9 @@ void ChangeFigure::setData(const ChangeData& data) {
     }
     m_upper.replace(upper);
     m_lower.replace(lower);
-    m_interval->setVisible(!upper.isEmpty());
+    m_interval->setVisible(data.bands && !upper.isEmpty());
+    for (QLineSeries* edge : {m_bandUpper, m_bandLower})
+        edge->setVisible(data.bands);
     m_bandUpper->replace(bandUpper);
     m_bandLower->replace(bandLower);
     m_below->replace(below);
@@ -108,7 +110,9 @@ void ChangeFigure::rescale() {
         first = std::min(first, shown(p.load));
         last = std::max(last, shown(p.load));
         // Bands open wide beyond the loads of both; there the axis does not follow them.
-        if (!m_data.common || (p.load >= m_data.common->from && p.load <= m_data.common->to)) {
+        const bool both =
+            !m_data.common || (p.load >= m_data.common->from && p.load <= m_data.common->to);
+        if (m_data.bands && both) {
             reach(p.band.low);
             reach(p.band.high);
         }
@@ -186,8 +190,6 @@ std::vector<KeyEntry> ChangeFigure::key() const {
     };
     std::vector<KeyEntry> entries{
         {tr("later − earlier"), line(look::changePen(g))},
-        {tr("%1 of these two days").arg(level), fill(look::changeIntervalBrush(g))},
-        {tr("%1 over all loads").arg(level), line(look::changeBandPen(g))},
         {tr("the reading: %1, thick %2")
              .arg(level, levelText(answers::equivalenceLevel(m_data.level))),
          [g](QPainter& p, const QRectF& box) {
@@ -201,6 +203,11 @@ std::vector<KeyEntry> ChangeFigure::key() const {
              p.setBrush(g.ink);
              p.drawEllipse(c, 2.4, 2.4);
          }}};
+    if (m_data.bands) {
+        entries.push_back(
+            {tr("%1 of these two days").arg(level), fill(look::changeIntervalBrush(g))});
+        entries.push_back({tr("%1 over all loads").arg(level), line(look::changeBandPen(g))});
+    }
     if (std::ranges::any_of(m_data.readings,
                             [](const ChangeReading& r) { return bends(r.whisker); }))
         entries.push_back(

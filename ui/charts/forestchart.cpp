@@ -20,6 +20,7 @@ namespace {
 
 constexpr double rowUnits = 1.9;  // of text height
 constexpr double axisUnits = 3.6; // ticks and title
+constexpr double markUnits = 1.6; // what "*" means
 constexpr double headUnits = 1.6; // "worse" and "better"
 constexpr double widestSpan = 12; // units either way; what lies beyond is cut and says so
 
@@ -28,6 +29,15 @@ QString readingText(const answers::ForestRow& row) {
     if (row.flagged)
         words += QStringLiteral(" *");
     return words;
+}
+
+bool anyFlagged(const std::vector<answers::ForestRow>& rows) {
+    return std::ranges::any_of(rows, &answers::ForestRow::flagged);
+}
+
+/// Below the rows.
+double footUnits(const std::vector<answers::ForestRow>& rows) {
+    return axisUnits + (anyFlagged(rows) ? markUnits : 0);
 }
 
 struct Frame {
@@ -50,10 +60,12 @@ Frame frameOf(const QRectF& target, const std::vector<answers::ForestRow>& rows,
     double label = 0;
     double reading = 0;
     for (const auto& row : rows) {
-        low = std::min(low, std::max(row.interval.low, -widestSpan));
-        high = std::max(high, std::min(row.interval.high, widestSpan));
         label = std::max(label, metrics.horizontalAdvance(said(row.label, unit)));
         reading = std::max(reading, metrics.horizontalAdvance(readingText(row)));
+        if (!row.noBar.empty())
+            continue;
+        low = std::min(low, std::max(row.interval.low, -widestSpan));
+        high = std::max(high, std::min(row.interval.high, widestSpan));
     }
     const charts::Scale scale = charts::niceScale(low, high, 10);
     Frame frame;
@@ -63,7 +75,7 @@ Frame frameOf(const QRectF& target, const std::vector<answers::ForestRow>& rows,
     frame.decimals = scale.decimals();
     label = std::min(label, target.width() * 0.45);
     frame.plot = target.adjusted(label + textSize, headUnits * textSize, -(reading + textSize),
-                                 -axisUnits * textSize);
+                                 -footUnits(rows) * textSize);
     frame.rowHeight = frame.plot.height() / std::max<double>(1, static_cast<double>(rows.size()));
     return frame;
 }
@@ -108,6 +120,29 @@ void paintGround(QPainter& painter, const Frame& frame, const look::Ground& grou
         Qt::AlignRight | Qt::AlignVCenter, ForestChart::tr("better") + QStringLiteral(" \u2192"));
 }
 
+/// What the mark beside a reading means, where it is seen.
+void paintMarkWords(QPainter& painter, const QRectF& target, const look::Ground& ground,
+                    double textSize) {
+    painter.setPen(ground.quiet);
+    painter.drawText(QRectF(target.left(), target.bottom() - markUnits * textSize, target.width(),
+                            markUnits * textSize),
+                     Qt::AlignHCenter | Qt::AlignTop,
+                     ForestChart::tr("*: under other conditions, or extrapolated"));
+}
+
+/// Why there is no bar, in its place; in full it stands under the table.
+void paintNoBar(QPainter& painter, const Frame& frame, std::size_t at,
+                const answers::ForestRow& row, LoadUnit unit, const look::Ground& ground) {
+    const QFontMetricsF metrics(painter.font(), painter.device());
+    QString words = ForestChart::tr("no bar: %1").arg(said(row.noBar, unit));
+    if (metrics.horizontalAdvance(words) > frame.plot.width())
+        words = ForestChart::tr("no bar: the reason stands below");
+    painter.setPen(ground.quiet);
+    painter.drawText(QRectF(frame.plot.left(), frame.y(at) - frame.rowHeight / 2,
+                            frame.plot.width(), frame.rowHeight),
+                     Qt::AlignLeft | Qt::AlignVCenter, words);
+}
+
 void paintRow(QPainter& painter, const Frame& frame, std::size_t at, const answers::ForestRow& row,
               const look::Ground& ground, double textSize) {
     const double y = frame.y(at);
@@ -140,8 +175,8 @@ void paintRow(QPainter& painter, const Frame& frame, std::size_t at, const answe
 
 } // namespace
 
-double forestHeight(std::size_t rows, double textSize) {
-    return (headUnits + axisUnits + rowUnits * static_cast<double>(rows)) * textSize;
+double forestHeight(const std::vector<answers::ForestRow>& rows, double textSize) {
+    return (headUnits + footUnits(rows) + rowUnits * static_cast<double>(rows.size())) * textSize;
 }
 
 void paintForest(QPainter& painter, const QRectF& target,
@@ -155,7 +190,10 @@ void paintForest(QPainter& painter, const QRectF& target,
     const Frame frame = frameOf(target, rows, unit, metrics, textSize);
     paintGround(painter, frame, ground, textSize);
     for (std::size_t i = 0; i < rows.size(); ++i) {
-        paintRow(painter, frame, i, rows[i], ground, textSize);
+        if (rows[i].noBar.empty())
+            paintRow(painter, frame, i, rows[i], ground, textSize);
+        else
+            paintNoBar(painter, frame, i, rows[i], unit, ground);
         painter.setPen(ground.ink);
         const double top = frame.y(i) - frame.rowHeight / 2;
         const double labels = frame.plot.left() - textSize - target.left();
@@ -166,6 +204,8 @@ void paintForest(QPainter& painter, const QRectF& target,
                                 target.right() - frame.plot.right() - textSize, frame.rowHeight),
                          Qt::AlignLeft | Qt::AlignVCenter, readingText(rows[i]));
     }
+    if (anyFlagged(rows))
+        paintMarkWords(painter, target, ground, textSize);
     painter.restore();
 }
 
@@ -184,8 +224,12 @@ void ForestChart::setRows(std::vector<answers::ForestRow> rows, LoadUnit unit) {
     m_rows = std::move(rows);
     QStringList spoken;
     for (const auto& row : m_rows)
-        spoken << tr("%1: %2 units, %3")
-                      .arg(said(row.label, unit), signedNumber(row.change, 1), readingText(row));
+        spoken << (row.noBar.empty()
+                       ? tr("%1: %2 units, %3")
+                             .arg(said(row.label, unit), signedNumber(row.change, 1),
+                                  readingText(row))
+                       : tr("%1: %2; no bar: %3")
+                             .arg(said(row.label, unit), readingText(row), said(row.noBar, unit)));
     setAccessibleDescription(spoken.join(QStringLiteral("; ")));
     updateGeometry();
     update();
@@ -195,13 +239,14 @@ charts::FigureTable ForestChart::figures() const {
     charts::FigureTable table{
         .headings = {tr("Test"), tr("Change, units"), tr("Interval, units"), tr("Reading")}};
     for (const auto& row : m_rows)
-        table.rows.push_back({said(row.label, m_unit), signedNumber(row.change, 2),
-                              signedRangeText(row.interval, 2), readingText(row)});
+        table.rows.push_back(
+            {said(row.label, m_unit), row.noBar.empty() ? signedNumber(row.change, 2) : QString(),
+             row.noBar.empty() ? signedRangeText(row.interval, 2) : QString(), readingText(row)});
     return table;
 }
 
 QSizeF ForestChart::paperSize() const {
-    return {480, forestHeight(m_rows.size(), charts::paperTextSize) + 8};
+    return {480, forestHeight(m_rows, charts::paperTextSize) + 8};
 }
 
 void ForestChart::paintPaper(QPainter& painter, const QRectF& target, const QSizeF& points) const {
@@ -217,7 +262,7 @@ void ForestChart::paintPaper(QPainter& painter, const QRectF& target, const QSiz
 }
 
 QSize ForestChart::sizeHint() const {
-    return {760, static_cast<int>(std::ceil(forestHeight(m_rows.size(), textSize()))) + 8};
+    return {760, static_cast<int>(std::ceil(forestHeight(m_rows, textSize()))) + 8};
 }
 
 QSize ForestChart::minimumSizeHint() const {
@@ -228,8 +273,7 @@ void ForestChart::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     const look::Ground ground = look::screenGround(palette());
     painter.fillRect(rect(), ground.paper);
-    const double height =
-        std::min<double>(rect().height() - 8, forestHeight(m_rows.size(), textSize()));
+    const double height = std::min<double>(rect().height() - 8, forestHeight(m_rows, textSize()));
     paintForest(painter, QRectF(8, 4, rect().width() - 16, height), m_rows, m_unit, ground,
                 textSize());
     if (hasFocus())

@@ -14,8 +14,8 @@
 
 namespace slopebook::ui {
 
-/// Height of the plot for so many rows, in units of text height.
-double forestHeight(std::size_t rows, double textSize);
+/// Height of the plot of those rows, in units of text height.
+double forestHeight(const std::vector<answers::ForestRow>& rows, double textSize);
 
 /// Paints the rows into target. unit: of the loads in their labels. textSize: height of ordinary
 /// text, in the painter's units.

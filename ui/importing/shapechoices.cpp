@@ -29,6 +29,8 @@ void ShapeChoices::setRole(std::size_t at, std::optional<Tidy> chosen) {
     for (auto& uses : m_shape.columns)
         std::erase_if(uses, [at](const ColumnUse& use) { return use.at == at; });
     giveBack(at);
+    if (chosen && m_shape.timeOfDay == at)
+        m_shape.timeOfDay.reset();
     if (chosen) {
         auto& uses = m_shape.columns[*chosen];
         const bool several = (chosen == TidyVelocity && m_shape.rowIsSet) ||
@@ -57,6 +59,14 @@ void ShapeChoices::setRole(std::size_t at, std::optional<Tidy> chosen) {
         m_shape.speed.reset();
     if (chosen == TidyVelocity && m_facts.columns[at].isLists())
         m_shape.lists = m_shape.rowIsSet = true;
+}
+
+void ShapeChoices::setByTime(bool byTime) {
+    m_shape.layout.byTime = byTime;
+    const auto& dates = m_shape.columns[TidyDate];
+    const bool moments = !dates.empty() && m_facts.columns[dates[0].at].moments > 0;
+    if (byTime && !moments && !m_shape.timeOfDay)
+        m_shape.timeOfDay = timesBeside(m_shape, m_facts, false);
 }
 
 void ShapeChoices::giveBack(std::size_t column) {

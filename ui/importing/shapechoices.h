@@ -26,7 +26,8 @@ public:
     /// A speed's or a load's unit: a SpeedUnit (or notSaid), a MassUnit.
     void setUnit(std::size_t column, int choice);
     void setRowIsSet(bool set, bool lists);
-    void setByTime(bool byTime) { m_shape.layout.byTime = byTime; }
+    /// By the moments of the dates; where they have none, by a column of times of day.
+    void setByTime(bool byTime);
     void setBlankAsAbove(bool above) { m_shape.blankAsAbove = above; }
     /// What is the same in all rows, where no column says it.
     void setFixed(exchange::Tidy role, const std::string& said);

@@ -3,6 +3,7 @@
 
 #include "core/exchange/headings.h"
 #include "ui/importing/importwords.h"
+#include "ui/importing/shapeboxes.h"
 #include "ui/parts/wraprow.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -27,21 +28,7 @@ using namespace exchange;
 
 namespace {
 
-enum Column { Heading, Samples, Role, Written, Unit, ColumnCount };
-constexpr int notUsed = -1;
-constexpr int notSaid = ShapeChoices::notSaid;
 constexpr int mostTitles = 1000;
-
-void choose(QComboBox* box, int value) {
-    box->setCurrentIndex(std::max(0, box->findData(value)));
-}
-
-QComboBox* named(const QString& name, const QString& accessible) {
-    auto* box = new QComboBox;
-    box->setObjectName(name);
-    box->setAccessibleName(accessible);
-    return box;
-}
 
 QLabel* labelOf(const QString& words, QWidget* of) {
     auto* label = new QLabel(words);
@@ -66,11 +53,11 @@ ShapeEditor::ShapeEditor(const QStringList& athletes, const QStringList& lifts,
 }
 
 QWidget* ShapeEditor::buildLayoutRow() {
-    m_delimiter = named(u"delimiter"_s, tr("What divides the cells"));
+    m_delimiter = boxNamed(u"delimiter"_s, tr("What divides the cells"));
     m_delimiter->addItem(tr("comma"), int(','));
     m_delimiter->addItem(tr("semicolon"), int(';'));
     m_delimiter->addItem(tr("tab"), int('\t'));
-    m_encoding = named(u"encoding"_s, tr("How the letters are written"));
+    m_encoding = boxNamed(u"encoding"_s, tr("How the letters are written"));
     for (const Encoding each :
          {Encoding::Utf8, Encoding::Latin1, Encoding::Utf16Little, Encoding::Utf16Big})
         m_encoding->addItem(encodingName(each), static_cast<int>(each));
@@ -80,7 +67,7 @@ QWidget* ShapeEditor::buildLayoutRow() {
     m_skip->setAccessibleName(tr("Rows passed over at the beginning"));
     m_header = new QCheckBox(tr("First row &names the columns"));
     m_header->setObjectName(u"header"_s);
-    m_sheet = named(u"sheet"_s, tr("Sheet of the workbook"));
+    m_sheet = boxNamed(u"sheet"_s, tr("Sheet of the workbook"));
     m_sheet->setMinimumContentsLength(12);
     const auto part = [](std::initializer_list<QWidget*> fields) {
         auto* of = new QWidget;
@@ -179,7 +166,7 @@ void ShapeEditor::showOdd(const FileFacts& facts, const Shape& shape) {
 }
 
 QWidget* ShapeEditor::buildRowsRow() {
-    m_rowIs = named(u"rowIs"_s, tr("What a row is"));
+    m_rowIs = boxNamed(u"rowIs"_s, tr("What a row is"));
     m_rowIs->addItem(tr("one rep"), 0);
     m_rowIs->addItem(tr("one set, its velocities side by side"), 1);
     m_rowIs->addItem(tr("one set, its velocities in one cell"), 2);
@@ -203,22 +190,6 @@ QWidget* ShapeEditor::buildRowsRow() {
     return row;
 }
 
-void ShapeEditor::buildColumns() {
-    m_columns = new QTableWidget(0, ColumnCount);
-    m_columns->setObjectName(u"columns"_s);
-    m_columns->setAccessibleName(tr("Columns of the table and what they are"));
-    m_columns->setHorizontalHeaderLabels(
-        {tr("Column"), tr("First cells"), tr("Is the"), tr("Written with"), tr("In")});
-    m_columns->verticalHeader()->hide();
-    m_columns->setTabKeyNavigation(false);
-    m_columns->setSelectionMode(QAbstractItemView::NoSelection);
-    m_columns->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_columns->setFocusPolicy(Qt::NoFocus); // the boxes in it take the keys
-    m_columns->horizontalHeader()->setHighlightSections(false);
-    m_columns->horizontalHeader()->setSectionResizeMode(Samples, QHeaderView::Stretch);
-    m_columns->setMinimumHeight(80);
-}
-
 QWidget* ShapeEditor::buildForAllRows(const QStringList& athletes, const QStringList& lifts,
                                       const QStringList& devices) {
     auto* row = new QWidget;
@@ -226,7 +197,7 @@ QWidget* ShapeEditor::buildForAllRows(const QStringList& athletes, const QString
     line->addWidget(new QLabel(tr("The same in all rows:")));
     const auto names = [&](const QString& object, const QString& label, const QString& accessible,
                            const QStringList& list) {
-        QComboBox* box = named(object, accessible);
+        QComboBox* box = boxNamed(object, accessible);
         box->setEditable(true);
         box->addItem(QString());
         box->addItems(list);
@@ -245,7 +216,7 @@ QWidget* ShapeEditor::buildForAllRows(const QStringList& athletes, const QString
     line->addField(labelOf(tr("Da&y"), m_day), m_day);
     connect(m_day, &QLineEdit::textChanged, this, &ShapeEditor::takeForAllRows);
     m_device = names(u"allDevice"_s, tr("D&evice"), tr("Device in all rows"), devices);
-    m_kind = named(u"allKind"_s, tr("Kind of velocity in all rows"));
+    m_kind = boxNamed(u"allKind"_s, tr("Kind of velocity in all rows"));
     m_kind->addItem(tr("velocity as the lift has it"), QString());
     for (const VelocityKind kind :
          {VelocityKind::Mean, VelocityKind::Propulsive, VelocityKind::Peak})
@@ -259,8 +230,8 @@ void ShapeEditor::setTable(const FileFacts& facts, const Shape& shape) {
     m_chosen.set(facts, shape);
     m_filling = true;
     fillSheets(facts, shape);
-    choose(m_delimiter, static_cast<unsigned char>(facts.layout.delimiter));
-    choose(m_encoding, static_cast<int>(facts.layout.encoding));
+    chooseIn(m_delimiter, static_cast<unsigned char>(facts.layout.delimiter));
+    chooseIn(m_encoding, static_cast<int>(facts.layout.encoding));
     m_skip->setValue(static_cast<int>(facts.layout.skip));
     m_header->setChecked(facts.layout.header);
     showOdd(facts, shape);
@@ -323,112 +294,9 @@ LayoutTold ShapeEditor::layoutTold() const {
             .loadsAsColumns = told(m_loads, m_loads->isChecked())};
 }
 
-void ShapeEditor::focusColumns() {
-    if (m_columns->rowCount() > 0)
-        combo(0, Role)->setFocus();
-}
-
-QComboBox* ShapeEditor::combo(int row, int column) const {
-    return qobject_cast<QComboBox*>(m_columns->cellWidget(row, column));
-}
-
-void ShapeEditor::fillColumns() {
-    const FileFacts& facts = m_chosen.facts();
-    m_shown.clear();
-    for (std::size_t i = 0; i < facts.columns.size(); ++i)
-        if (facts.columns[i].said > 0)
-            m_shown.push_back(i);
-    m_columns->setRowCount(0);
-    m_columns->setRowCount(static_cast<int>(m_shown.size()));
-    for (int row = 0; row < m_columns->rowCount(); ++row) {
-        const std::size_t at = m_shown[static_cast<std::size_t>(row)];
-        const QString name = said(facts.columnName(at));
-        QStringList samples;
-        for (const std::string& sample : facts.columns[at].samples)
-            samples << text(sample).simplified();
-        m_columns->setItem(row, Heading, new QTableWidgetItem(name));
-        m_columns->setItem(row, Samples, new QTableWidgetItem(samples.join(u"   "_s)));
-        QComboBox* role = named(u"role%1"_s.arg(at), tr("What \"%1\" is").arg(name));
-        role->addItem(tr("not used"), notUsed);
-        for (const Tidy offered : offeredRoles())
-            role->addItem(roleName(offered), static_cast<int>(offered));
-        connect(role, &QComboBox::activated, this, [this, at, role] {
-            const int chosen = role->currentData().toInt();
-            m_chosen.setRole(at, chosen == notUsed ? std::nullopt
-                                                   : std::optional(static_cast<Tidy>(chosen)));
-            showAnew();
-        });
-        QComboBox* written = named(u"written%1"_s.arg(at), tr("How \"%1\" is written").arg(name));
-        connect(written, &QComboBox::activated, this, [this, at, written] {
-            m_chosen.setWritten(at, written->currentData().toInt());
-            showAnew();
-        });
-        QComboBox* unit = named(u"unit%1"_s.arg(at), tr("Unit of \"%1\"").arg(name));
-        connect(unit, &QComboBox::activated, this, [this, at, unit] {
-            m_chosen.setUnit(at, unit->currentData().toInt());
-            showAnew();
-        });
-        m_columns->setCellWidget(row, Role, role);
-        m_columns->setCellWidget(row, Written, written);
-        m_columns->setCellWidget(row, Unit, unit);
-    }
-    for (int row = 0; row < m_columns->rowCount(); ++row)
-        fillRow(row);
-    m_columns->resizeRowsToContents();
-    for (const auto& [column, width] :
-         {std::pair{Heading, 150}, {Role, 170}, {Written, 170}, {Unit, 90}})
-        m_columns->setColumnWidth(column, width);
-}
-
-// Only what a role needs is asked of its column.
-void ShapeEditor::fillRow(int row) {
-    const Shape& shape = m_chosen.shape();
-    const std::size_t at = m_shown[static_cast<std::size_t>(row)];
-    const auto role = m_chosen.roleOf(at);
-    choose(combo(row, Role), role ? static_cast<int>(*role) : notUsed);
-    QComboBox* written = combo(row, Written);
-    QComboBox* unit = combo(row, Unit);
-    written->clear();
-    unit->clear();
-    if (role == TidyDate) {
-        written->addItem(tr("Choose…"), notSaid);
-        written->addItem(tr("year, month, day"), static_cast<int>(DateOrder::YearMonthDay));
-        written->addItem(tr("day, month, year"), static_cast<int>(DateOrder::DayMonthYear));
-        written->addItem(tr("month, day, year"), static_cast<int>(DateOrder::MonthDayYear));
-        if (m_chosen.facts().columns[at].isSerialDays()) {
-            written->clear();
-            written->addItem(tr("Choose\u2026"), notSaid);
-            written->addItem(tr("days counted from 1900"),
-                             static_cast<int>(DateOrder::DaysFrom1900));
-            written->addItem(tr("days counted from 1904"),
-                             static_cast<int>(DateOrder::DaysFrom1904));
-        }
-        choose(written, shape.dates ? static_cast<int>(*shape.dates) : notSaid);
-    } else if (role && isMeasure(*role)) {
-        written->addItem(tr("Choose…"), notSaid);
-        written->addItem(tr("decimal point: 1.5"), static_cast<int>(Decimal::Point));
-        written->addItem(tr("decimal comma: 1,5"), static_cast<int>(Decimal::Comma));
-        const auto& uses = shape.columns[*role];
-        const auto use = std::ranges::find(uses, at, &ColumnUse::at);
-        choose(written, use->decimal ? static_cast<int>(*use->decimal) : notSaid);
-    }
-    if (role == TidyVelocity) {
-        unit->addItem(tr("Choose…"), notSaid);
-        unit->addItem(u"m/s"_s, static_cast<int>(SpeedUnit::MetresPerSecond));
-        unit->addItem(u"cm/s"_s, static_cast<int>(SpeedUnit::CentimetresPerSecond));
-        choose(unit, shape.speed ? static_cast<int>(*shape.speed) : notSaid);
-    } else if (role == TidyLoad || role == TidyBodyMass) {
-        unit->addItem(u"kg"_s, static_cast<int>(MassUnit::Kilogram));
-        unit->addItem(u"lb"_s, static_cast<int>(MassUnit::Pound));
-        choose(unit, static_cast<int>(role == TidyLoad ? shape.load : shape.bodyMass));
-    }
-    written->setEnabled(written->count() > 0);
-    unit->setEnabled(unit->count() > 0);
-}
-
 void ShapeEditor::showChoices() {
     const Shape& shape = m_chosen.shape();
-    choose(m_rowIs, shape.lists ? 2 : shape.rowIsSet ? 1 : 0);
+    chooseIn(m_rowIs, shape.lists ? 2 : shape.rowIsSet ? 1 : 0);
     const auto enable = [&shape](QWidget* field, Tidy role) {
         field->setEnabled(shape.columns[role].empty());
         field->setToolTip(field->isEnabled() ? QString() : tr("A column says it."));

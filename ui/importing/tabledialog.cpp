@@ -192,6 +192,8 @@ void TableDialog::adopt(const exchange::FileFacts& facts) {
         about << said(caution);
     for (const Words& laid : exchange::layoutWords(facts))
         about << said(laid);
+    if (const Words order = exchange::orderWords(chosen.shape, facts); !order.empty())
+        about << said(order);
     if (const Words hidden = exchange::sheetWords(facts); !hidden.empty())
         about << said(hidden);
     about << undoText(m_logbook);

@@ -2,6 +2,7 @@
 #include "ui/paper/batteryprint.h"
 
 #include "core/answers/batterysummary.h"
+#include "core/answers/method.h"
 #include "ui/charts/forestchart.h"
 #include "ui/parts/cautions.h"
 #include "ui/words/batterywords.h"
@@ -71,7 +72,7 @@ void addForest(page::Flow& flow, const questions::BatteryAnswer& answer, LoadUni
         return;
     const double size = 7;
     // A very long list goes down to tighter rows before it takes a page of its own.
-    const double height = std::min(forestHeight(rows.size(), size), flow.room() * 0.8);
+    const double height = std::min(forestHeight(rows, size), flow.room() * 0.8);
     const double width = flow.width();
     flow.add({.height = height,
               .before = 8,
@@ -128,7 +129,8 @@ void addBatteryRest(page::Flow& flow, const questions::BatteryAnswer& answer, Lo
             rows.push_back({strong(i == 0 ? title : QString()), {lines[i]}});
     };
     add(PrintWords::tr("To beware of"), said(answers::batteryRemarks(answer.battery), unit));
-    add(PrintWords::tr("Computed"), {said(answers::batteryMethod())});
+    add(PrintWords::tr("Computed"),
+        {said(answers::batteryMethod()), said(answers::intervalsOfOneChange())});
     add(PrintWords::tr("Sources"), said(answers::batterySources(answer.battery), unit));
     add(PrintWords::tr("Caution"), {fullCautions()});
     flow.table({{batteryLabelWidth}, {flow.width() - batteryLabelWidth}}, {}, rows,

@@ -15,7 +15,7 @@ namespace {
 
 const QColor quietInk(0x55, 0x55, 0x55);
 const QColor ruleInk(0x77, 0x77, 0x77);
-constexpr double cellGap = 6;
+constexpr double cellGap = 9;
 constexpr int keptLines = 8; // a row of more lines may be broken over two pages
 
 // Heights of a font are the same whatever device it is painted on.

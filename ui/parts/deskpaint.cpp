@@ -7,6 +7,8 @@
 #include <QPainter>
 #include <QStyleOption>
 
+#include <algorithm>
+
 namespace slopebook::ui::desk {
 
 namespace {
@@ -169,6 +171,15 @@ void paintHandle(QPainter& painter, const QStyleOption& option) {
     painter.fillRect(mark, deskTones(option.palette).frame);
 }
 
+namespace {
+/// Boxes of several heights side by side have their rules in one line.
+int underWords(const QStyleOption& option) {
+    constexpr int below = 4; // px
+    return std::min(option.rect.bottom(),
+                    option.rect.center().y() + option.fontMetrics.height() / 2 + below);
+}
+} // namespace
+
 void paintChoice(QPainter& painter, const QStyleOptionComboBox& option, const QRect& arrow) {
     const DeskTones tones = deskTones(option.palette);
     const bool keys = has(option, QStyle::State_HasFocus);
@@ -178,7 +189,7 @@ void paintChoice(QPainter& painter, const QStyleOptionComboBox& option, const QR
     if (keys)
         frame(painter, all, tones.chosen, thick);
     else
-        painter.fillRect(QRect(all.left(), all.bottom(), all.width(), 1),
+        painter.fillRect(QRect(all.left(), underWords(option), all.width(), 1),
                          has(option, QStyle::State_Enabled) ? tones.frame : tones.hair);
     caretIn(painter, arrow, inkOf(option, tones));
 }

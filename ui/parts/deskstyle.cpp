@@ -4,6 +4,7 @@
 #include "ui/parts/deskpaint.h"
 
 #include <QApplication>
+#include <QHeaderView>
 #include <QPainter>
 #include <QStyleOption>
 #include <QTableView>
@@ -13,7 +14,8 @@ namespace slopebook::ui {
 namespace {
 
 constexpr int darkPage = 128; ///< lightness of a page under which it is dark
-constexpr int cellAir = 4;    ///< px beside what stands in a cell
+constexpr int cellAir = 6;    ///< px beside what stands in a cell: 14 from one to the next
+constexpr int headingAir = 5; ///< px over and under the number of a row
 constexpr char painter[] = "fusion";
 
 QColor mixed(const QColor& a, const QColor& b, float share) {
@@ -155,8 +157,10 @@ int DeskStyle::pixelMetric(PixelMetric metric, const QStyleOption* option,
     // Without grid lines figures and words beside each other need air.
     if (metric == PM_FocusFrameHMargin && qobject_cast<const QTableView*>(widget))
         return cellAir;
-    if (metric == PM_HeaderMargin)
-        return cellAir + 1;
+    if (metric == PM_HeaderMargin) {
+        const auto* header = qobject_cast<const QHeaderView*>(widget);
+        return header && header->orientation() == Qt::Horizontal ? cellAir + 1 : headingAir;
+    }
     return QProxyStyle::pixelMetric(metric, option, widget);
 }
 

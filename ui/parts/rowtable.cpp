@@ -5,16 +5,30 @@
 #include "ui/parts/deskstyle.h"
 
 #include <QHeaderView>
+#include <QPaintEvent>
 #include <QPainter>
 #include <QStyle>
 
 #include <algorithm>
+#include <cstdlib>
 
 namespace slopebook::ui {
 
 namespace {
 constexpr char growing[] = "rowsGrow";
 constexpr int rowsThatCount = 60; // for a column's width: more than a screen shows
+
+/// Where the last row ends that is seen whole; where one is higher than the table, the table's end.
+int endOfRows(const QTableView& table) {
+    const QHeaderView& rows = *table.verticalHeader();
+    const int room = table.viewport()->height();
+    const int all = rows.length() - rows.offset();
+    if (all <= room)
+        return all;
+    const int cut = rows.logicalIndexAt(room);
+    const int top = cut < 0 ? room : rows.sectionViewportPosition(cut);
+    return top > 0 ? top : room;
+}
 
 /// The chosen row stays in sight when the table gets its room, or less of it.
 class RowTable final : public QTableView {
@@ -32,11 +46,23 @@ public:
 
     RowTable() { setProperty(ownEndRule, true); }
 
+    /// Each column as wide as what it holds; those wrap, one after the other, where there is no
+    /// room for all.
+    void letGive(const QList<int>& giving) {
+        m_giving = giving;
+        horizontalHeader()->setResizeContentsPrecision(rowsThatCount);
+        QObject::connect(model(), &QAbstractItemModel::modelReset, this, [this] { giveWay(); });
+    }
+
 protected:
     // The rule stands under the last row, or where the rows go on below the window.
     void paintEvent(QPaintEvent* event) override {
-        QTableView::paintEvent(event);
-        const int rows = verticalHeader()->length() - verticalOffset();
+        const bool numbered = !verticalHeader()->isHidden(); // its numbers stand where they are
+        QPaintEvent whole(numbered ? event->region() : wholeRowsOf(*this, event->region()));
+        if (!whole.region().isEmpty())
+            QTableView::paintEvent(&whole);
+        const int rows =
+            numbered ? verticalHeader()->length() - verticalOffset() : endOfRows(*this);
         const int end = std::min(rows, viewport()->height() - desk::tableRule);
         QPainter painter(viewport());
         painter.fillRect(0, std::max(0, end), viewport()->width(), desk::tableRule,
@@ -44,20 +70,54 @@ protected:
     }
     void resizeEvent(QResizeEvent* event) override {
         QTableView::resizeEvent(event);
+        if (event->size().width() != event->oldSize().width())
+            giveWay();
         fitLast();
         if (currentIndex().isValid())
             scrollTo(currentIndex());
     }
 
 private:
+    void giveWay() {
+        if (m_giving.isEmpty() || horizontalHeader()->count() == 0)
+            return;
+        const WidthsFirst widths(*this);
+        resizeColumnsToContents();
+        const QHeaderView& columns = *horizontalHeader();
+        // Room for a scroll bar is kept: it comes once what wraps makes the rows higher.
+        const int bar = style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, this);
+        int over = columns.length() - std::min(viewport()->width(), width() - bar);
+        for (const int column : m_giving) {
+            if (over <= 0)
+                return;
+            if (column >= columns.count() || columns.isSectionHidden(column))
+                continue;
+            const int now = columns.sectionSize(column);
+            const int least = std::max(columns.sectionSizeHint(column), wrapped(column));
+            setColumnWidth(column, std::max(std::min(now, least), now - over));
+            over -= now - columns.sectionSize(column);
+        }
+    }
+    /// px, of words that wrap and are still read: no word of the column is cut.
+    int wrapped(int column) const {
+        constexpr int leastLetters = 14; // "unclear; shows" in one line
+        QFont strong = font();
+        strong.setBold(true);
+        const QFontMetrics metrics(strong);
+        int longest = leastLetters * fontMetrics().averageCharWidth();
+        for (int row = 0; row < std::min(rowsThatCount, model()->rowCount()); ++row)
+            for (const QString& word : model()->index(row, column).data().toString().split(u' '))
+                longest = std::max(longest, metrics.horizontalAdvance(word));
+        return longest +
+               2 * (style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, this) + 1);
+    }
     void fitLast() {
         QHeaderView& columns = *horizontalHeader();
         const int last = columns.count() - 1;
         if (!m_lastTakesRest || last < 0)
             return;
-        constexpr int wrappedLetters = 20; // a reading that wraps is still read
-        const int words = wordWrap() ? wrappedLetters * fontMetrics().averageCharWidth()
-                                     : sizeHintForColumn(last);
+        const int words =
+            wordWrap() ? std::min(wrapped(last), sizeHintForColumn(last)) : sizeHintForColumn(last);
         const int least = std::max(columns.sectionSizeHint(last), words);
         const bool room = viewport()->width() - columns.sectionPosition(last) >= least;
         if (columns.stretchLastSection() != room)
@@ -67,6 +127,7 @@ private:
     }
 
     bool m_lastTakesRest = false;
+    QList<int> m_giving;
 };
 } // namespace
 
@@ -91,8 +152,10 @@ QTableView* rowTable(QAbstractItemModel* model, const QString& name, const RowSt
     columns->setStretchLastSection(style.lastTakesRest);
     if (style.lastTakesRest)
         table->giveLastTheRest();
-    if (style.growing) {
-        rows->setMinimumSectionSize(30);
+    if (!style.giving.isEmpty())
+        table->letGive(style.giving);
+    if (style.growing || !style.giving.isEmpty()) {
+        rows->setMinimumSectionSize(style.compact ? rows->defaultSectionSize() : 30);
         table->setProperty(growing, true);
         QObject::connect(columns, &QHeaderView::sectionResized, table, [table] {
             if (table->property(growing).toBool())
@@ -100,6 +163,32 @@ QTableView* rowTable(QAbstractItemModel* model, const QString& name, const RowSt
         });
     }
     return table;
+}
+
+QStringList inTwoLines(const QStringList& headings) {
+    QStringList broken;
+    for (QString heading : headings) {
+        qsizetype best = -1; // the blank nearest to the middle
+        for (qsizetype at = heading.indexOf(u' '); at >= 0; at = heading.indexOf(u' ', at + 1))
+            if (best < 0 || std::abs(2 * at - heading.size()) < std::abs(2 * best - heading.size()))
+                best = at;
+        if (best >= 0)
+            heading[best] = u'\n';
+        broken << heading;
+    }
+    return broken;
+}
+
+QRegion wholeRowsOf(const QTableView& table, const QRegion& part) {
+    const QHeaderView& rows = *table.verticalHeader();
+    const int end = std::max(0, endOfRows(table));
+    int top = 0; // at the end of a table Qt cuts through the first row instead
+    if (const int first = rows.logicalIndexAt(0);
+        first >= 0 && rows.sectionViewportPosition(first) < 0)
+        top = rows.sectionViewportPosition(first) + rows.sectionSize(first);
+    if (top >= end)
+        top = 0;
+    return part & QRect(0, top, table.viewport()->width(), end - top);
 }
 
 WidthsFirst::WidthsFirst(QTableView& table) : m_table(table) {

@@ -14,6 +14,7 @@ struct RowStyle {
     bool lastTakesRest = false; ///< the last column takes the width that is left
     bool numbered = false;      ///< rows have their numbers, and all the same height
     bool growing = false;       ///< rows grow with what wraps in them
+    QList<int> giving{};        ///< columns that wrap where there is no room: implies growing
 };
 
 /// One row is chosen at a time and stays in sight when the table is resized; Tab leaves the table,
@@ -32,6 +33,11 @@ public:
 private:
     QTableView& m_table;
 };
+
+/// Headings of two words or more on two lines, so that a column is as wide as its figures.
+QStringList inTwoLines(const QStringList& headings);
+/// Of that part of a table what belongs to rows that are seen whole: no row is cut through.
+QRegion wholeRowsOf(const QTableView& table, const QRegion& part);
 
 /// As high as its rows, its columns as wide as what they hold: the page scrolls, not the table.
 void showWhole(QTableView* table);

@@ -21,7 +21,8 @@ public:
     using QWidget::QWidget;
 
     /// Where a page may send the coach.
-    enum class Place { Overview, WholeSeason, Session, Stations };
+    /// Athletes, Lifts: where the first of them is added.
+    enum class Place { Overview, WholeSeason, Session, Stations, Athletes, Lifts };
     Q_ENUM(Place)
 
     /// Shows that athlete and lift, read afresh. Called whenever the chooser changes; either may be

@@ -3,8 +3,18 @@
 
 namespace slopebook::ui {
 
-WayOn::WayOn(TaskPage& page, TaskPage::Place place, QWidget* parent) : QPushButton(parent) {
+WayOn::WayOn(TaskPage& page, TaskPage::Place place, QWidget* parent)
+    : QPushButton(parent), m_usual(place), m_place(place) {
     setObjectName(QStringLiteral("wayOn"));
+    leadTo(place);
+    setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
+    connect(this, &QPushButton::clicked, &page,
+            [this, &page] { Q_EMIT page.placeWanted(m_place); });
+    hide();
+}
+
+void WayOn::leadTo(TaskPage::Place place) {
+    m_place = place;
     switch (place) {
     case TaskPage::Place::Overview:
         setText(tr("To the overview"));
@@ -18,10 +28,32 @@ WayOn::WayOn(TaskPage& page, TaskPage::Place place, QWidget* parent) : QPushButt
     case TaskPage::Place::Stations:
         setText(tr("To the stations"));
         break;
+    case TaskPage::Place::Athletes:
+        setText(tr("Add an athlete…"));
+        break;
+    case TaskPage::Place::Lifts:
+        setText(tr("Add a lift…"));
+        break;
     }
-    setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
-    connect(this, &QPushButton::clicked, &page, [&page, place] { Q_EMIT page.placeWanted(place); });
-    hide();
+}
+
+QString WayOn::sayMissing(const log::Log& log, const QString& otherwise, bool wanted, bool ofLift) {
+    try {
+        if (log.athletes().empty()) {
+            leadTo(TaskPage::Place::Athletes);
+            show();
+            return tr("No athlete yet. Add the first, then type a set under Floor.");
+        }
+        if (ofLift && log.lifts().empty()) {
+            leadTo(TaskPage::Place::Lifts);
+            show();
+            return tr("No lift yet. Add the first, then type a set under Floor.");
+        }
+    } catch (const std::exception&) { // what is wrong with the log the page says itself
+    }
+    leadTo(m_usual);
+    setVisible(wanted);
+    return otherwise;
 }
 
 } // namespace slopebook::ui

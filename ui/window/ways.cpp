@@ -46,6 +46,12 @@ void Workspace::openPlace(TaskPage::Place place) {
         showPage(Page::Stations);
         focusEntry();
         break;
+    case TaskPage::Place::Athletes:
+        Q_EMIT athleteWanted();
+        break;
+    case TaskPage::Place::Lifts:
+        Q_EMIT liftWanted();
+        break;
     }
 }
 

@@ -184,6 +184,8 @@ inline constexpr std::string_view exchange[]{
     translate("Phrases", "The row under the names is read as their units."),
     translate("Phrases", "Columns that are named by a load are read as a set each."),
     translate("Phrases", "Left out as totals, %1 rows: %2."),
+    translate("Phrases", "Passed over, %1 rows with nothing under any load."),
+    translate("Phrases", "Rows follow one another by the time in \"%1\", not as they stand."),
     translate("Phrases", "a second column for %1"),
     translate("Phrases", "a third column for %1"),
     translate("Phrases", "two, the halves of a name"),

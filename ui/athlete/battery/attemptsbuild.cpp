@@ -41,13 +41,12 @@ QWidget* AttemptsView::buildSession() {
     m_session = new QComboBox;
     m_session->setObjectName(QStringLiteral("session"));
     m_session->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    m_session->setSizePolicy(QSizePolicy::Minimum, QSizePolicy::Fixed); // read whole
     m_newSession = new QPushButton(tr("New session toda&y"));
     addNamed(layout, tr("Sessi&on"), m_session, 0);
     layout->addWidget(m_newSession);
     layout->addWidget(m_conditions);
     layout->addStretch(1);
-    m_trace = new QPushButton(tr("F&rom a trace…"));
-    layout->addWidget(m_trace);
     return row;
 }
 
@@ -102,7 +101,7 @@ QWidget* AttemptsView::buildLine() {
 QWidget* AttemptsView::buildTables() {
     m_attempts = new TextTable(this);
     m_values = new TextTable(this);
-    const RowStyle style{.compact = true, .lastTakesRest = true};
+    const RowStyle style{.compact = true, .lastTakesRest = true, .giving = {0}};
     m_attemptTable = rowTable(m_attempts, tr("Attempts"), style);
     m_valueTable = rowTable(m_values, tr("Values of the day"), style);
     auto* split = new QSplitter;
@@ -124,6 +123,8 @@ QWidget* AttemptsView::buildButtons() {
     layout->addWidget(m_leaveOut);
     layout->addWidget(m_remove);
     layout->addStretch(1);
+    m_trace = new QPushButton(tr("F&rom a trace…"));
+    layout->addWidget(m_trace);
     return row;
 }
 

@@ -28,7 +28,8 @@ AttemptsView::AttemptsView(Logbook& logbook, Clock clock, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     QWidget* conditions = buildContext();
     m_conditions = new FoldButton(tr("Conditions"), {conditions});
-    layout->addWidget(buildSession());
+    layout->setContentsMargins(0, 0, 0, 0);
+    m_choices = buildSession();
     layout->addWidget(conditions);
     layout->addWidget(buildLine());
     layout->addWidget(buildTables(), 1);
@@ -330,7 +331,6 @@ void AttemptsView::showAttempts() {
     m_attempts->setTable(
         {tr("Test"), tr("Side"), tr("No."), tr("As read"), tr("Value"), tr("Remark")},
         std::move(rows), 2, 5);
-    m_attemptTable->resizeColumnsToContents();
 }
 
 void AttemptsView::showValues() {
@@ -343,7 +343,6 @@ void AttemptsView::showValues() {
     m_values->setTable(
         {tr("Test"), tr("Value"), tr("Left"), tr("Right"), tr("Better side"), tr("Attempts")},
         std::move(rows), 1, 4);
-    m_valueTable->resizeColumnsToContents();
 }
 
 QString AttemptsView::answer() const {

@@ -41,6 +41,8 @@ public:
     /// The test that is chosen.
     std::optional<TestKind> test() const;
 
+    /// Which session, for the page's control line.
+    QWidget* choices() const { return m_choices; }
     UndoableEdit* line() const { return m_line; }
     QComboBox* testBox() const { return m_test; }
     QString answer() const;
@@ -105,6 +107,7 @@ private:
     std::vector<questions::OfferedTest> m_offered;
     std::vector<Stored<TestKindId, TestKind>> m_kinds;
     std::vector<Row> m_rows;
+    QWidget* m_choices;
     QComboBox* m_session;
     QPushButton* m_newSession;
     FoldButton* m_conditions = nullptr; ///< opens their fields; its words say what is set

@@ -3,9 +3,13 @@
 
 #include "core/questions/batteryquestions.h"
 #include "ui/athlete/battery/tracedialog.h"
+#include "ui/parts/striptabs.h"
+#include "ui/parts/wayon.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 
+#include <QStackedWidget>
+#include <QTabBar>
 #include <QTabWidget>
 #include <QVBoxLayout>
 
@@ -18,17 +22,37 @@ BatteryPage::BatteryPage(Logbook& logbook, Clock clock, QWidget* parent)
     : TaskPage(parent), m_logbook(logbook), m_clock(clock),
       m_attempts(new AttemptsView(logbook, std::move(clock))),
       m_beforeAfter(new BeforeAfterView(logbook)), m_tabs(new QTabWidget) {
-    m_tabs->setDocumentMode(true);
     m_tabs->addTab(m_beforeAfter, tr("Before and after")); // the answer first
     m_tabs->addTab(m_attempts, tr("Attempts of a session"));
+    m_controls = new QStackedWidget;
+    for (QWidget* each : {m_beforeAfter->choices(), m_attempts->choices()})
+        m_controls->addWidget(each);
+    m_controls->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    m_line = new QBoxLayout(QBoxLayout::LeftToRight);
+    m_strip = new QHBoxLayout;
+    m_strip->addWidget(barInStrip(*m_tabs, tr("Kinds of answers")));
+    m_line->addLayout(m_strip);
+    m_line->addWidget(m_controls, 1);
+    m_line->setSpacing(12);
     auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(m_tabs);
+    layout->addLayout(m_line);
+    layout->addWidget(m_tabs, 1);
+    m_beforeAfter->setWay(new WayOn(*this, Place::Session));
+    connect(m_tabs, &QTabWidget::currentChanged, m_controls, &QStackedWidget::setCurrentIndex);
     connect(m_attempts, &AttemptsView::message, this, &TaskPage::message);
     connect(m_beforeAfter, &BeforeAfterView::message, this, &TaskPage::message);
     connect(m_beforeAfter, &BeforeAfterView::attemptsWanted, this,
             [this] { m_tabs->setCurrentWidget(m_attempts); });
     connect(m_attempts, &AttemptsView::traceWanted, this, [this] { openTrace(); });
+}
+
+void BatteryPage::resizeEvent(QResizeEvent* event) {
+    TaskPage::resizeEvent(event);
+    const int wanted =
+        m_strip->minimumSize().width() + m_line->spacing() + m_controls->minimumSizeHint().width();
+    const bool narrow = wanted > layout()->contentsRect().width();
+    m_line->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_line->setSpacing(narrow ? 4 : 12);
 }
 
 void BatteryPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId>) {

@@ -7,6 +7,8 @@
 #include "ui/parts/clock.h"
 #include "ui/parts/taskpage.h"
 
+class QBoxLayout;
+class QStackedWidget;
 class QTabWidget;
 
 namespace slopebook::ui {
@@ -27,6 +29,9 @@ public:
     void printPreview() override { m_beforeAfter->printPreview(); }
     void writePdf() override { m_beforeAfter->writePdf(); }
 
+    /// The control line: where the index is folded away its choice stands first in it.
+    QBoxLayout* strip() const { return m_strip; }
+
     /// Whether the attempts of that session are on the page; shows them.
     bool shows(SessionId session) const;
     void showSession(SessionId session);
@@ -44,6 +49,9 @@ Q_SIGNALS:
     void speedsFound(slopebook::AthleteId athlete, const QString& speeds,
                      slopebook::VelocityKind kind);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     TraceTarget targetOf(AthleteId athlete, std::optional<SessionId> session);
 
@@ -52,6 +60,9 @@ private:
     AttemptsView* m_attempts;
     BeforeAfterView* m_beforeAfter;
     QTabWidget* m_tabs;
+    QBoxLayout* m_line;         ///< tabs and what belongs to them, in two lines where it is narrow
+    QBoxLayout* m_strip;        ///< the first of it
+    QStackedWidget* m_controls; ///< by tab
     std::optional<AthleteId> m_athlete;
 };
 

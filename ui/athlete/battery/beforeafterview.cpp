@@ -2,6 +2,7 @@
 #include "ui/athlete/battery/beforeafterview.h"
 
 #include "core/answers/batterysummary.h"
+#include "core/answers/method.h"
 #include "core/questions/batterytable.h"
 #include "ui/paper/batteryprint.h"
 #include "ui/paper/paperwork.h"
@@ -9,6 +10,7 @@
 #include "ui/parts/filedialog.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
+#include "ui/parts/wayon.h"
 #include "ui/words/batterywords.h"
 #include "ui/words/format.h"
 #include "ui/words/readable.h"
@@ -48,8 +50,10 @@ QLabel* paragraph(const QString& name) {
 BeforeAfterView::BeforeAfterView(Logbook& logbook, QWidget* parent)
     : QWidget(parent), m_logbook(logbook) {
     auto* layout = new QVBoxLayout(this);
-    layout->addWidget(buildChoices());
+    layout->setContentsMargins(0, 0, 0, 0);
+    m_choices = buildChoices();
     layout->addWidget(buildBody(), 1);
+    layout->addWidget(buildButtons());
     connectParts();
     showReason(tr("Choose an athlete."));
 }
@@ -80,6 +84,14 @@ QWidget* BeforeAfterView::buildChoices() {
     m_from = box(tr("&Before"), tr("Before"));
     m_to = box(tr("Af&ter"), tr("After"));
     layout->addStretch(1);
+    return row;
+}
+
+QWidget* BeforeAfterView::buildButtons() {
+    auto* row = new QWidget;
+    auto* layout = new QHBoxLayout(row);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addStretch(1);
     const auto button = [&](const QString& label) {
         auto* push = new QPushButton(label);
         layout->addWidget(push);
@@ -95,9 +107,13 @@ QWidget* BeforeAfterView::buildChoices() {
 QWidget* BeforeAfterView::buildBody() {
     m_body = new QWidget;
     auto* layout = new QVBoxLayout(m_body);
+    layout->setContentsMargins(0, 0, 8, 0);
     m_summary = new Sentence;
     m_summary->setObjectName(QStringLiteral("sentence"));
     m_summary->setAccessibleDescription(tr("What the battery says"));
+    m_alone = paragraph(tr("What the intervals hold for"));
+    m_alone->setObjectName(QStringLiteral("alone"));
+    m_alone->setText(said(answers::intervalsOfOneChange()));
     m_lifts = paragraph(tr("What the lifts say"));
     m_notes = paragraph(tr("Notes and sources"));
     m_tests = new TextTable(this);
@@ -116,6 +132,7 @@ QWidget* BeforeAfterView::buildBody() {
     m_type->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
     layout->addWidget(m_type);
     layout->addWidget(m_forest);
+    layout->addWidget(m_alone);
     layout->addWidget(m_testTable);
     layout->addWidget(m_leftRightTitle);
     layout->addWidget(m_leftRightTable);
@@ -131,6 +148,13 @@ QWidget* BeforeAfterView::buildBody() {
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
     return scroll;
+}
+
+void BeforeAfterView::setWay(WayOn* way) {
+    m_way = way;
+    qobject_cast<QVBoxLayout*>(m_body->layout())->insertWidget(1, way);
+    if (!m_answer)
+        ask();
 }
 
 void BeforeAfterView::connectParts() {
@@ -251,10 +275,10 @@ void BeforeAfterView::ask() {
 }
 
 void BeforeAfterView::showReason(const QString& reason) {
-    m_summary->setText(reason);
+    m_summary->setText(m_way ? m_way->sayMissing(m_logbook.log(), reason, false, false) : reason);
     m_type->setVisible(m_athlete.has_value());
     for (QWidget* part :
-         std::initializer_list<QWidget*>{m_lifts, m_forest, m_testTable, m_leftRightTitle,
+         std::initializer_list<QWidget*>{m_alone, m_lifts, m_forest, m_testTable, m_leftRightTitle,
                                          m_leftRightTable, m_missingTitle, m_missingTable, m_notes})
         part->hide();
     for (QPushButton* button : {m_preview, m_print, m_pdf, m_csv})
@@ -266,12 +290,15 @@ void BeforeAfterView::show(const questions::BatteryAnswer& answer) {
     const auto& battery = answer.battery;
     const LoadUnit unit = m_logbook.loadUnit();
     m_type->hide();
+    if (m_way)
+        m_way->hide();
     m_summary->setText(said(answers::batterySummary(battery), unit));
     const QStringList lifts = page::liftSentences(answer, unit);
     m_lifts->setText(lifts.join(QLatin1Char('\n')));
     m_lifts->setVisible(!lifts.isEmpty());
     m_forest->setRows(battery.forest, unit);
     m_forest->setVisible(!battery.forest.empty());
+    m_alone->setVisible(!battery.forest.empty());
     std::vector<TextTable::Row> rows;
     for (const page::BatteryRow& r : page::batteryRows(battery)) {
         TextTable::Row row{.cells = {r.test, r.before, r.after, r.change, r.percent, r.interval,

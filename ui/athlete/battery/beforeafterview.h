@@ -16,6 +16,7 @@ class QTableView;
 namespace slopebook::ui {
 
 class Sentence;
+class WayOn;
 
 class BeforeAfterView final : public QWidget {
     Q_OBJECT
@@ -28,6 +29,10 @@ public:
     void compare(const questions::BatterySide& from, const questions::BatterySide& to);
     const std::optional<questions::BatteryAnswer>& answer() const { return m_answer; }
 
+    /// Stands under a sentence that says what is missing.
+    void setWay(WayOn* way);
+    /// What is compared, for the page's control line.
+    QWidget* choices() const { return m_choices; }
     QComboBox* fromBox() const { return m_from; }
     QComboBox* toBox() const { return m_to; }
     QString summary() const;
@@ -47,6 +52,7 @@ Q_SIGNALS:
 
 private:
     QWidget* buildChoices();
+    QWidget* buildButtons();
     QWidget* buildBody();
     void connectParts();
     void fillSides();
@@ -63,6 +69,8 @@ private:
     std::optional<AthleteId> m_athlete;
     std::vector<questions::BatterySide> m_sides; ///< as listed in both boxes
     std::optional<questions::BatteryAnswer> m_answer;
+    WayOn* m_way = nullptr;
+    QWidget* m_choices;
     QComboBox* m_from;
     QComboBox* m_to;
     QPushButton* m_preview;
@@ -70,6 +78,7 @@ private:
     QPushButton* m_pdf;
     QPushButton* m_csv;
     Sentence* m_summary;
+    QLabel* m_alone; ///< of how many questions an interval holds
     QLabel* m_lifts;
     QLabel* m_notes;
     QWidget* m_body;

@@ -79,7 +79,7 @@ ComparePage::ComparePage(Logbook& logbook, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(buildChoices());
     layout->addWidget(m_view, 1);
-    layout->addWidget(m_way = new WayOn(*this, Place::Session));
+    m_view->setWay(m_way = new WayOn(*this, Place::Session));
     layout->addWidget(buildPrintButtons());
     connectChoices();
     ask();
@@ -126,12 +126,16 @@ void ComparePage::buildIntervals() {
     choice(m_levels, names, 2);
     menu->addSeparator();
     choice(m_scatters, {tr("one scatter for both days"), tr("each day its own scatter")}, 0);
+    menu->addSeparator();
+    QAction* bands = menu->addAction(tr("bands of these two days alone"));
+    bands->setCheckable(true);
+    connect(bands, &QAction::toggled, m_view, &ComparisonView::setBands);
     connect(m_intervals, &QToolButton::clicked, menu, [this, menu] {
         menu->popup(m_intervals->mapToGlobal(QPoint(0, m_intervals->height())));
     });
     m_intervals->setAutoRaise(true);
     m_intervals->setFocusPolicy(Qt::StrongFocus);
-    m_intervals->setToolTip(tr("Level of the intervals, and scatter about the lines"));
+    m_intervals->setToolTip(tr("Level of the intervals, scatter about the lines, and bands"));
     const auto name = [this] {
         const QString state =
             (chosenOf(*m_scatters) == 0 ? tr("%1, one scatter") : tr("%1, two scatters"))
@@ -332,12 +336,16 @@ questions::AskSettings ComparePage::asked() const {
 
 void ComparePage::ask() {
     m_comparison.reset();
-    m_way->setVisible(m_about && (!m_from || !m_to));
     atTheEdge([this] {
+        if (m_about)
+            m_way->sayMissing(m_logbook.log(), {}, !m_from || !m_to);
         if (!m_about) {
             m_view->showReason(
-                tr("Choose an athlete and a lift to compare two of their sessions or blocks."), {},
-                m_unit);
+                m_way->sayMissing(m_logbook.log(),
+                                  tr("Choose an athlete and a lift to compare two of their "
+                                     "sessions or blocks."),
+                                  false),
+                {}, m_unit);
             return;
         }
         if (!m_from || !m_to) {

@@ -14,7 +14,6 @@
 #include <QHeaderView>
 #include <QScrollArea>
 #include <QSplitter>
-#include <QTabWidget>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -91,6 +90,7 @@ ComparisonView::ComparisonView(QWidget* parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_sentence);
     column->addWidget(m_splitter, 1);
+    column->addStretch();
     column->addWidget(m_caution);
     m_page = new QScrollArea;
     m_page->setAccessibleName(tr("Comparison"));
@@ -112,16 +112,28 @@ ComparisonView::ComparisonView(QWidget* parent)
             });
 }
 
+void ComparisonView::setWay(QWidget* way) {
+    qobject_cast<QVBoxLayout*>(m_page->widget()->layout())->insertWidget(1, way);
+}
+
 QString ComparisonView::sentence() const {
     return m_sentence->text();
 }
 
 QWidget* ComparisonView::buildCharts() {
-    auto* tabs = new QTabWidget;
-    tabs->setDocumentMode(true);
-    tabs->addTab(m_changeChart, tr("Change b&y load"));
-    tabs->addTab(m_lineChart, tr("&Both lines"));
-    return tabs;
+    auto* charts = new QSplitter(Qt::Vertical);
+    charts->setChildrenCollapsible(false);
+    charts->addWidget(m_changeChart);
+    charts->addWidget(m_lineChart);
+    charts->setSizes({320, 200}); // the answer first, and larger
+    return charts;
+}
+
+void ComparisonView::setBands(bool shown) {
+    m_bands = shown;
+    charts::ChangeData change = m_changeChart->figure().data();
+    change.bands = shown;
+    m_changeChart->setData(change);
 }
 
 QScrollArea* ComparisonView::buildTables() {
@@ -130,6 +142,10 @@ QScrollArea* ComparisonView::buildTables() {
     layout->setContentsMargins(6, 0, 0, 0);
     layout->addWidget(heading(tr("By load: &what the lines say, m/s"), m_byLoadView));
     layout->addWidget(m_byLoadView);
+    auto* alone = new QLabel(said(answers::intervalsOfOneChange()));
+    alone->setObjectName(u"alone"_s);
+    alone->setWordWrap(true);
+    layout->addWidget(alone);
     layout->addWidget(heading(tr("1R&M"), m_oneRmView));
     layout->addWidget(m_maxChart);
     layout->addWidget(m_oneRmView);
@@ -152,7 +168,9 @@ void ComparisonView::show(const Comparison& c, const PageHeader& header) {
     const QString sentence = said(c.sentence, header.unit);
     m_sentence->setText(sentence);
     m_sentence->setAccessibleName(sentence);
-    m_changeChart->setData(charts::changeOf(c, header.unit));
+    charts::ChangeData change = charts::changeOf(c, header.unit);
+    change.bands = m_bands;
+    m_changeChart->setData(change);
     m_changeChart->setSpokenText(sentence);
     m_lineChart->setData(charts::linesOf(c, header.unit));
     m_lineChart->setSpokenText(sentence);
@@ -160,6 +178,7 @@ void ComparisonView::show(const Comparison& c, const PageHeader& header) {
     m_maxChart->setSpokenText(sentence);
     showTables(c, header);
     m_tables->show();
+    m_splitter->show();
 }
 
 void ComparisonView::showTables(const Comparison& c, const PageHeader& header) {
@@ -221,9 +240,13 @@ bool ComparisonView::isLow() const {
 // A picture that is a third of the window high, and beside it the tables; where there is no room
 // for both, the tables come under it.
 void ComparisonView::arrange() {
-    for (QWidget* chart :
-         {static_cast<QWidget*>(m_changeChart), static_cast<QWidget*>(m_lineChart)})
-        chart->setMinimumHeight(std::max(pictureHeight(*this), isLow() ? height() * 3 / 5 : 0));
+    m_changeChart->setMinimumHeight(std::max(pictureHeight(*this), isLow() ? height() * 3 / 5 : 0));
+    m_lineChart->setMinimumHeight(isLow() ? height() * 3 / 5 : pictureHeight(*this) * 2 / 3);
+    // Where there is room the least heights count, so that nothing is scrolled.
+    m_splitter->setSizePolicy(QSizePolicy::Expanding,
+                              isLow() ? QSizePolicy::Preferred : QSizePolicy::Ignored);
+    m_splitter->setMinimumHeight(
+        isLow() ? 0 : m_changeChart->minimumHeight() + m_lineChart->minimumHeight() + 8);
     const Qt::Orientation wanted = isLow() ? Qt::Vertical : Qt::Horizontal;
     if (m_splitter->orientation() == wanted)
         return;
@@ -257,6 +280,7 @@ void ComparisonView::showReason(const QString& reason, std::span<const LiftSessi
     m_oneRm->setTable({}, {}, 0, 0);
     m_notes->clear();
     m_tables->hide();
+    m_splitter->setVisible(!sessions.empty()); // an empty frame says nothing
 }
 
 } // namespace slopebook::ui

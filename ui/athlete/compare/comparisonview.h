@@ -29,6 +29,11 @@ public:
     /// chart.
     void showReason(const QString& reason, std::span<const LiftSession> sessions, LoadUnit unit);
 
+    /// What stands under a sentence that says what is missing.
+    void setWay(QWidget* way);
+    /// Whether the bands of these two days alone are drawn beside the readings.
+    void setBands(bool shown);
+
     QString sentence() const;
     const QAbstractItemModel* byLoad() const { return m_byLoad; }
     const QAbstractItemModel* oneRm() const { return m_oneRm; }
@@ -49,6 +54,7 @@ private:
     void arrange();
     void showTables(const answers::Comparison& comparison, const PageHeader& header);
 
+    bool m_bands = false;
     Sentence* m_sentence;
     QLabel* m_caution;
     QScrollArea* m_page;

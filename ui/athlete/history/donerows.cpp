@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What an athlete did, read from the log, in the words of a table.
 #include "core/answers/battery.h"
+#include "core/log/heads.h"
 #include "core/model/errors.h"
 #include "core/questions/questions.h"
 #include "ui/athlete/history/everything.h"
@@ -179,7 +180,7 @@ void addTests(std::vector<DoneRow>& rows, const DoneRow& common, const log::Sess
 
 std::vector<DoneRow> doneBy(const log::Log& log, AthleteId athlete, LoadUnit unit) {
     const Known known{log.lifts(), log.testKinds(), log.devices(), log.blocks(), unit};
-    auto heads = log.sessions(athlete);
+    auto heads = log::headsAsTheyStand(log, athlete); // each is looked at below
     std::ranges::stable_sort(heads, [](const auto& a, const auto& b) {
         return std::pair(a.value.date, a.value.ordinal) > std::pair(b.value.date, b.value.ordinal);
     });

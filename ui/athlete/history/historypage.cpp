@@ -4,6 +4,7 @@
 #include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
+#include "ui/parts/wayon.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -51,6 +52,7 @@ HistoryPage::HistoryPage(Logbook& logbook, QWidget* parent)
     m_strip = buildTop();
     layout->addLayout(m_strip);
     layout->addWidget(m_says);
+    layout->addWidget(m_way = new WayOn(*this, Place::Session));
     layout->addWidget(m_allTable, 1);
     layout->addWidget(m_ofOneLift, 1);
     layout->addWidget(m_hint);
@@ -234,7 +236,9 @@ void HistoryPage::showRows() {
     const bool all = showsEverything();
     m_allTable->setVisible(all);
     m_ofOneLift->setVisible(!all);
-    m_says->setText(all ? everythingText() : countText());
+    const bool nothing = (all ? m_all->rowCount() : m_model->rowCount()) == 0;
+    m_says->setText(m_way->sayMissing(m_logbook.log(), all ? everythingText() : countText(),
+                                      nothing && m_athlete && m_find->text().isEmpty(), !all));
     m_hint->setText(
         all ? tr("Enter opens the row where it was typed. A heading puts them in order.")
             : tr("Enter opens one; choose several to lay their lines over each other."));

@@ -21,6 +21,7 @@ class QSplitter;
 namespace slopebook::ui {
 
 class Sentence;
+class WayOn;
 
 class HistoryPage : public TaskPage {
     Q_OBJECT
@@ -79,6 +80,7 @@ private:
     QLineEdit* m_find;
     QTimer* m_findSoon;
     Sentence* m_says;
+    WayOn* m_way; ///< where nobody is there yet
     QLabel* m_hint;
     EverythingModel* m_all;
     QTableView* m_allTable;

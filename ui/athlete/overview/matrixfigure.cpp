@@ -10,6 +10,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <cmath>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -67,8 +68,9 @@ QString changeSentence(const SeasonMatrix& matrix, const Measure& measure, const
 QString spokenCell(const SeasonMatrix& matrix, const answers::MatrixRow& row, std::size_t block,
                    LoadUnit unit) {
     const MatrixCell& cell = row.cells[block];
-    const QString where = MatrixText::tr("%1, %2").arg(
-        said(answers::measureWords(row.measure), unit), periodText(matrix.blocks[block].block.name));
+    const QString where =
+        MatrixText::tr("%1, %2").arg(said(answers::measureWords(row.measure), unit),
+                                     periodText(matrix.blocks[block].block.name));
     if (!cell.value)
         return MatrixText::tr("%1: no figure, %2.").arg(where, said(cell.value.why().reason, unit));
     QString figure =
@@ -109,6 +111,8 @@ MatrixCellFigure cellFigure(const SeasonMatrix& matrix, const answers::MatrixRow
                           ? QString()
                           : changeWords(row.measure, *cell.against, unit);
         shown.step = stepOf(row.measure, *cell.against);
+        if (shown.mark == CellMark::NoReading)
+            shown.brief = MatrixText::tr("no reading");
     }
     if (cell.before && (!cell.against || cell.before->from != cell.against->from)) {
         shown.beforeMark = markOf(row.measure, *cell.before);
@@ -127,6 +131,16 @@ MatrixMeasureFigure measureFigure(const answers::MatrixRow& row, LoadUnit unit) 
 }
 
 } // namespace
+
+void StepSpan::take(const Step& step, bool settled) {
+    constexpr double widest = 8, air = 0.2; // beyond it the grey of one unit is a line
+    double needed = std::abs(step.change);
+    if (settled)
+        needed = std::max(
+            {needed, std::abs(step.whisker.interval.low), std::abs(step.whisker.interval.high)});
+    if (std::isfinite(needed))
+        m_units = std::max(m_units, std::min(widest, needed + air));
+}
 
 QString MatrixCellFigure::text() const {
     QStringList parts{figure, words, before};
@@ -222,6 +236,13 @@ MatrixFigure matrixFigure(const SeasonMatrix& matrix, LoadUnit unit) {
         for (std::size_t block = 0; block < row.cells.size(); ++block)
             cells.push_back(cellFigure(matrix, row, block, unit));
     }
+    StepSpan span;
+    for (const auto& row : figure.cells)
+        for (const MatrixCellFigure& cell : row)
+            if (cell.step)
+                span.take(*cell.step,
+                          cell.mark == CellMark::Better || cell.mark == CellMark::Worse);
+    figure.span = span.units();
     return figure;
 }
 

@@ -22,6 +22,17 @@ struct Step {
     friend bool operator==(const Step&, const Step&) = default;
 };
 
+/// Either way of a scale that shows whole what is better or worse, and of all else the change
+/// itself; what runs on beyond it has an arrow.
+class StepSpan {
+public:
+    void take(const Step& step, bool settled);
+    double units() const { return m_units; }
+
+private:
+    double m_units = 2.6;
+};
+
 /// What a cell says at a glance; each has its own sign or its word, none a colour alone.
 enum class CellMark {
     Figure, ///< nothing is read of it: the chosen block, a body mass
@@ -38,6 +49,7 @@ struct MatrixCellFigure {
     QString figure{}; ///< "1.051"; empty without
     CellMark mark = CellMark::Figure;
     QString reading{}; ///< "better", "not comparable"; or the reason
+    QString brief{};   ///< instead of a reason that has no room: "no reading"
     QString words{};   ///< the reading in full: "unclear, leaning up; shows from 0.055"
     QString before{};  ///< "before: held"; empty where that is the same question
     CellMark beforeMark = CellMark::Figure;
@@ -68,6 +80,7 @@ struct MatrixFigure {
     QString sentence{};
     std::size_t chosen = 0;
     double level = 0.95;
+    double span = StepSpan().units(); ///< of its bars, either way
 
     bool empty() const { return blocks.empty() || measures.empty(); }
 };

@@ -38,6 +38,11 @@ void MatrixHead::paintSection(QPainter* painter, const QRect& area, int section)
     painter->save();
     painter->setClipRect(area);
     painter->fillRect(area, pen.ground.paper);
+    const bool cut = area.top() > 0 && area.bottom() >= viewport()->height();
+    if (orientation() == Qt::Vertical && cut) { // as its row is
+        painter->restore();
+        return;
+    }
     if (orientation() == Qt::Horizontal && at < figure.blocks.size()) {
         paintBlockHead(*painter, area, figure, at, pen);
         painter->fillRect(QRectF(area.left(), area.bottom(), area.width(), 1), pen.ground.quiet);

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/overview/matrixpaint.h"
 
+#include "ui/athlete/overview/steppaint.h"
+
 #include <QFontMetricsF>
-#include <QPainterPath>
 #include <QTextLayout>
 
 #include <algorithm>
@@ -28,10 +29,6 @@ QFont strong(QFont font) {
     return font;
 }
 
-bool settled(CellMark mark) {
-    return mark == CellMark::Better || mark == CellMark::Worse;
-}
-
 /// In smaller type and on two lines.
 bool wraps(CellMark mark) {
     return mark == CellMark::NoReading || mark == CellMark::NoFigure ||
@@ -42,16 +39,8 @@ bool isReason(CellMark mark) {
     return mark == CellMark::NoReading || mark == CellMark::NoFigure;
 }
 
-QColor colourOf(CellMark mark, const look::Ground& ground) {
-    if (mark == CellMark::Better)
-        return look::changeColour(ground);
-    if (mark == CellMark::Worse)
-        return look::colour({.kind = look::Role::Kind::Earlier}, ground);
-    return ground.ink;
-}
-
 double markWidth(CellMark mark, const MatrixPen& pen) {
-    return settled(mark) || mark == CellMark::Held ? 0.85 * pen.line : 0;
+    return isSettled(mark) || mark == CellMark::Held ? 0.85 * pen.line : 0;
 }
 
 double figureWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen) {
@@ -70,24 +59,33 @@ double wrappedWidth(const QString& text, const QFontMetricsF& metrics) {
     return width;
 }
 
+bool hasSteps(const MatrixFigure& figure, std::size_t block) {
+    return std::ranges::any_of(figure.cells,
+                               [block](const auto& row) { return row[block].step.has_value(); });
+}
+
+/// Words that stand where a bar would.
+bool besideNoStep(const MatrixCellFigure& cell) {
+    return !cell.step && cell.mark != CellMark::NotComparable;
+}
+
 /// Readings beside their bar; a reason wraps. whole: with what the block before says under them.
 double wordWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen, bool whole) {
     const QFontMetricsF body(strong(pen.body));
     const QFontMetricsF small(pen.small);
+    const bool steps = hasSteps(figure, block);
     double width = 0;
     for (const auto& row : figure.cells) {
         const MatrixCellFigure& cell = row[block];
+        if (steps && besideNoStep(cell) && wraps(cell.mark))
+            continue; // a reason has the bar's room as well
         const double word = wraps(cell.mark)
                                 ? wrappedWidth(cell.reading, small)
                                 : body.horizontalAdvance(cell.reading) + markWidth(cell.mark, pen);
-        width = std::max({width, word, whole ? small.horizontalAdvance(cell.before) + 1 : 0.0});
+        width = std::max({width, word + 0.15 * pen.line,
+                          whole ? small.horizontalAdvance(cell.before) + 1 : 0.0});
     }
     return std::min(width, widestWord * pen.line);
-}
-
-bool hasSteps(const MatrixFigure& figure, std::size_t block) {
-    return std::ranges::any_of(figure.cells,
-                               [block](const auto& row) { return row[block].step.has_value(); });
 }
 
 /// A text in at most that many lines, the last cut with a mark where it must.
@@ -135,12 +133,18 @@ void paintWords(QPainter& painter, const QRectF& box, const MatrixCellFigure& ce
         paintMark(painter, QRectF(upper.left(), upper.center().y() - pen.line / 2, sign, pen.line),
                   cell.mark, pen);
     const bool reason = isReason(cell.mark);
-    painter.setPen(reason ? pen.ground.quiet : colourOf(cell.mark, pen.ground));
+    painter.setPen(reason ? pen.ground.quiet : markColour(cell.mark, pen.ground));
     const bool low = upper.height() < 2 * pen.lower;
-    paintWrapped(painter, upper.adjusted(sign, 0, 0, 0), cell.reading,
-                 wraps(cell.mark)     ? pen.small
-                 : settled(cell.mark) ? strong(pen.body)
-                                      : pen.body,
+    // A reason cut short says nothing.
+    const bool noRoom =
+        !cell.brief.isEmpty() &&
+        QFontMetricsF(pen.small)
+                .boundingRect(QRectF(0, 0, upper.width(), 1e4), Qt::TextWordWrap, cell.reading)
+                .height() > (low ? 1.2 : 2.2) * pen.lower;
+    paintWrapped(painter, upper.adjusted(sign, 0, 0, 0), noRoom ? cell.brief : cell.reading,
+                 wraps(cell.mark)       ? pen.small
+                 : isSettled(cell.mark) ? strong(pen.body)
+                                        : pen.body,
                  wraps(cell.mark) && !low ? 2 : 1);
 }
 
@@ -151,7 +155,7 @@ void paintNarrow(QPainter& painter, const QRectF& box, const MatrixCellFigure& c
     lower.body = pen.small;
     const double top = box.center().y() - (pen.line + pen.lower) / 2;
     painter.setPen(pen.ground.ink);
-    painter.setFont(settled(cell.mark) ? strong(pen.body) : pen.body);
+    painter.setFont(isSettled(cell.mark) ? strong(pen.body) : pen.body);
     painter.drawText(QRectF(box.left(), top, box.width(), pen.line),
                      Qt::AlignLeft | Qt::AlignVCenter, cell.figure);
     MatrixCellFigure alone = cell;
@@ -209,70 +213,6 @@ double leastBlockWidth(const MatrixFigure& figure, std::size_t block, const Matr
         return std::min(blockWidth(figure, block, pen), 6 * pen.line);
     const double least = std::max(figureWidth(figure, block, pen), 6 * pen.line);
     return least + 2 * inset * pen.line;
-}
-
-void paintMark(QPainter& painter, const QRectF& box, CellMark mark, const MatrixPen& pen) {
-    painter.save();
-    painter.setRenderHint(QPainter::Antialiasing);
-    const double half = pen.line * 0.26;
-    const QPointF at(box.left() + half, box.center().y());
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(colourOf(mark, pen.ground));
-    if (mark == CellMark::Better)
-        painter.drawPolygon(QPolygonF{at + QPointF(-half, half * 0.8),
-                                      at + QPointF(half, half * 0.8),
-                                      at + QPointF(0, -half * 0.9)});
-    else if (mark == CellMark::Worse)
-        painter.drawPolygon(QPolygonF{at + QPointF(-half, -half * 0.8),
-                                      at + QPointF(half, -half * 0.8),
-                                      at + QPointF(0, half * 0.9)});
-    else if (mark == CellMark::Held)
-        for (const double y : {-0.45, 0.45})
-            painter.drawRect(QRectF(at.x() - half * 0.9, at.y() + y * half - half * 0.16,
-                                    1.8 * half, half * 0.32));
-    painter.restore();
-}
-
-void paintStepGround(QPainter& painter, const QRectF& box, const MatrixPen& pen) {
-    const double unit = box.width() / 2 / matrixSpan;
-    painter.fillRect(QRectF(box.center().x() - unit, box.top(), 2 * unit, box.height()),
-                     look::smallestBrush(pen.ground));
-    painter.setPen(look::zeroPen(pen.ground));
-    painter.drawLine(QPointF(box.center().x(), box.top()), QPointF(box.center().x(), box.bottom()));
-}
-
-void paintStep(QPainter& painter, const QRectF& box, const Step& step, CellMark mark,
-               const MatrixPen& pen) {
-    painter.save();
-    painter.setRenderHint(QPainter::Antialiasing);
-    const double unit = box.width() / 2 / matrixSpan;
-    const double y = box.center().y();
-    const double cap = pen.line * 0.25;
-    const auto at = [&](double value) {
-        return QPointF(box.center().x() + std::clamp(value, -matrixSpan, matrixSpan) * unit, y);
-    };
-    look::Ground ground = pen.ground;
-    ground.ink = colourOf(mark, pen.ground);
-    charts::Whisker whisker = step.whisker;
-    const bool below = whisker.interval.low < -matrixSpan;
-    const bool above = whisker.interval.high > matrixSpan;
-    painter.setClipRect(box.adjusted(-1, 0, 1, 0), Qt::IntersectClip);
-    charts::paintWhisker(painter, whisker, at, QPointF(0, cap), ground);
-    // What runs on beyond the scale has an arrow over its cap.
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(ground.ink);
-    const auto arrow = [&](double edge, double way) {
-        painter.drawPolygon(QPolygonF{QPointF(edge, y), QPointF(edge - way * cap * 1.6, y - cap),
-                                      QPointF(edge - way * cap * 1.6, y + cap)});
-    };
-    if (below)
-        arrow(box.left(), -1);
-    if (above)
-        arrow(box.right(), 1);
-    if (std::abs(step.change) <= matrixSpan)
-        painter.drawRect(
-            QRectF(at(step.change).x() - cap * 0.42, y - cap * 1.25, cap * 0.84, cap * 2.5));
-    painter.restore();
 }
 
 void paintMeasure(QPainter& painter, const QRectF& box, const MatrixMeasureFigure& measure,
@@ -337,14 +277,16 @@ void paintBlockHead(QPainter& painter, const QRectF& box, const MatrixFigure& fi
     const bool scale = !parts.narrow && parts.step.width() > sizedAs(pen, leastStep);
     const QFontMetricsF small(pen.small);
     QRectF under(inner.left(), top + pen.line, inner.width(), pen.lower);
-    const double aside = parts.step.width() / 2 / matrixSpan + small.horizontalAdvance(u"+1"_s);
+    const double unit = parts.step.width() / 2 / figure.span;
+    const double word = small.horizontalAdvance(u"+10"_s);
+    const int labelled = unit > word ? 1 : 2 * unit > word ? 2 : 5; // units from label to label
+    const double aside = labelled * unit + word / 2;
     const bool crowded = scale && inner.left() + small.horizontalAdvance(head.under) >
                                       parts.step.center().x() - aside;
     paintWrapped(painter, under, head.under, pen.small, 1);
-    if (!scale || crowded)
+    if (!scale || crowded || labelled > figure.span)
         return;
-    const double unit = parts.step.width() / 2 / matrixSpan;
-    for (const int value : {-1, 0, 1}) {
+    for (const int value : {-labelled, 0, labelled}) {
         const QString label = value == 0 ? u"0"_s
                                          : (value < 0 ? QString(QChar(0x2212)) : u"+"_s) +
                                                QString::number(std::abs(value));
@@ -367,20 +309,26 @@ void paintCell(QPainter& painter, const QRectF& box, const MatrixFigure& figure,
         painter.restore();
         return;
     }
-    if (!parts.step.isEmpty() && hasSteps(figure, block)) {
+    const bool bars = !parts.step.isEmpty() && hasSteps(figure, block);
+    QRectF words = parts.words;
+    if (bars && besideNoStep(cell)) {
+        if (wraps(cell.mark) &&
+            wrappedWidth(cell.reading, QFontMetricsF(pen.small)) > words.width())
+            words.setLeft(parts.step.left());
+    } else if (bars) {
         if (cell.mark == CellMark::NotComparable)
             look::hatch(painter, parts.step.adjusted(0, 2, 0, -2), pen.ground);
         else
-            paintStepGround(painter, parts.step, pen);
+            paintStepGround(painter, parts.step, figure.span, pen);
         if (cell.step)
-            paintStep(painter, parts.step, *cell.step, cell.mark, pen);
+            paintStep(painter, parts.step, *cell.step, cell.mark, figure.span, pen);
     } else if (cell.mark == CellMark::NotComparable) {
         look::hatch(painter, box.adjusted(1, 2, -1, -2), pen.ground);
     }
     painter.setPen(pen.ground.ink);
-    painter.setFont(settled(cell.mark) ? strong(pen.body) : pen.body);
+    painter.setFont(isSettled(cell.mark) ? strong(pen.body) : pen.body);
     painter.drawText(parts.figure, Qt::AlignRight | Qt::AlignVCenter, cell.figure);
-    paintWords(painter, parts.words, cell, pen);
+    paintWords(painter, words, cell, pen);
     painter.restore();
 }
 
@@ -404,7 +352,7 @@ std::vector<double> sharedOut(const MatrixFigure& figure, double room, double mo
 
 MatrixColumns matrixColumns(const MatrixFigure& figure, double width, const MatrixPen& pen) {
     MatrixColumns columns;
-    columns.measures = std::min(measureWidth(figure, pen), width * 0.34);
+    columns.measures = std::min(measureWidth(figure, pen), width * 0.37);
     const double room = width - columns.measures;
     columns.blocks = sharedOut(figure, room, 1.25, pen);
     return columns;

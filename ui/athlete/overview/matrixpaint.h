@@ -19,9 +19,6 @@ struct MatrixPen {
 };
 MatrixPen matrixPen(const look::Ground& ground, const QFont& body);
 
-/// Changes are drawn from -matrixSpan to +matrixSpan units of what matters.
-constexpr double matrixSpan = 2.6;
-
 /// Height of a row, and of the blocks' heads.
 double matrixRowHeight(const MatrixPen& pen);
 double matrixHeadHeight(const MatrixPen& pen);
@@ -36,13 +33,6 @@ void paintBlockHead(QPainter& painter, const QRectF& box, const MatrixFigure& fi
                     std::size_t block, const MatrixPen& pen);
 void paintCell(QPainter& painter, const QRectF& box, const MatrixFigure& figure,
                std::size_t measure, std::size_t block, const MatrixPen& pen);
-/// A change on the common scale: the grey of what does not matter, zero, the bar.
-void paintStep(QPainter& painter, const QRectF& box, const Step& step, CellMark mark,
-               const MatrixPen& pen);
-void paintStepGround(QPainter& painter, const QRectF& box, const MatrixPen& pen);
-/// The sign of a reading, in a box of a letter's size: a way up or down, two bars for held.
-void paintMark(QPainter& painter, const QRectF& box, CellMark mark, const MatrixPen& pen);
-
 /// Widths of the blocks' columns within so much room, none over `most` times what it wants.
 std::vector<double> sharedOut(const MatrixFigure& figure, double room, double most,
                               const MatrixPen& pen);

@@ -6,10 +6,12 @@
 #include "ui/charts/chartmenu.h"
 #include "ui/paper/flow.h"
 #include "ui/parts/fingers.h"
+#include "ui/parts/rowtable.h"
 
 #include <QAbstractButton>
 #include <QEvent>
 #include <QKeyEvent>
+#include <QPaintEvent>
 #include <QScrollBar>
 #include <QStyledItemDelegate>
 
@@ -65,7 +67,7 @@ MatrixView::MatrixView(QWidget* parent)
     setFrameShape(QFrame::NoFrame);
     setCornerButtonEnabled(false);
     setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
-    setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    setVerticalScrollMode(QAbstractItemView::ScrollPerItem); // no row is cut through
     setObjectName(QStringLiteral("matrix"));
     if (auto* corner = findChild<QAbstractButton*>())
         corner->installEventFilter(this);
@@ -144,6 +146,12 @@ bool MatrixView::eventFilter(QObject* watched, QEvent* event) {
     QPainter painter(corner);
     painter.fillRect(corner->rect(), look::screenGround(palette()).paper);
     return true;
+}
+
+void MatrixView::paintEvent(QPaintEvent* event) {
+    QPaintEvent whole(wholeRowsOf(*this, event->region()));
+    if (!whole.region().isEmpty())
+        QTableView::paintEvent(&whole);
 }
 
 void MatrixView::resizeEvent(QResizeEvent* event) {

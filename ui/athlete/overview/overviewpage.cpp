@@ -5,6 +5,8 @@
 #include "ui/athlete/overview/overviewparts.h"
 #include "ui/athlete/overview/overviewprint.h"
 #include "ui/athlete/overview/seasonbuttons.h"
+#include "ui/athlete/overview/wholeseasonprint.h"
+#include "ui/parts/roomfor.h"
 #include "ui/parts/sentence.h"
 #include "ui/words/format.h"
 #include "ui/words/readable.h"
@@ -213,6 +215,8 @@ void OverviewPage::fillSide() {
     m_missing->setVisible(!missing.isEmpty());
     m_missingTitle->setVisible(!missing.isEmpty());
     QStringList under;
+    if (const QString intervals = seasonNotes(*m_shown, unit).intervals; !intervals.isEmpty())
+        under << intervals;
     if (!m_shown->matrix.chance.empty())
         under << said(asSentence(m_shown->matrix.chance), unit);
     const auto beware = m_shown->matrix.notes.size();
@@ -227,6 +231,7 @@ void OverviewPage::fillSide() {
 
 void OverviewPage::resizeEvent(QResizeEvent* event) {
     PaperTask::resizeEvent(event);
+    m_charts->setMinimumHeight(pictureHeight(*this));
     // In a narrow window the table needs the width for its readings.
     const bool narrow = width() < fontMetrics().averageCharWidth() * narrowUnder;
     m_row->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);

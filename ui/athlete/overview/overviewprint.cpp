@@ -78,6 +78,8 @@ void fillOverview(Flow& flow, const AskedSeason& asked, const answers::Overview&
     addList(flow, OverviewPaper::tr("Due"), said(overview.due, unit), share);
     addList(flow, OverviewPaper::tr("Was not possible"), said(overview.missing, unit), share);
     const SeasonNotes notes = seasonNotes(asked, unit);
+    if (!notes.intervals.isEmpty())
+        flow.text(notes.intervals, pageFont(std::max(6.0, underText * share)), 5);
     for (const QString& line : notes.chance)
         flow.text(line, pageFont(std::max(6.0, underText * share)), 5);
     addList(flow, OverviewPaper::tr("What was done in the blocks"), notes.story, share);

@@ -2,7 +2,7 @@
 #include "ui/athlete/overview/overviewtable.h"
 
 #include "ui/athlete/overview/matrixheads.h"
-#include "ui/athlete/overview/matrixpaint.h"
+#include "ui/athlete/overview/steppaint.h"
 #include "ui/parts/rowtable.h"
 #include "ui/words/format.h"
 #include "ui/words/readable.h"
@@ -97,9 +97,10 @@ public:
             if (line.mark == CellMark::NotComparable)
                 look::hatch(*painter, box, pen.ground);
             else
-                paintStepGround(*painter, QRectF(option.rect).adjusted(6, 0, -6, 0), pen);
+                paintStepGround(*painter, QRectF(option.rect).adjusted(6, 0, -6, 0),
+                                m_rows.lines().span, pen);
             if (line.step)
-                paintStep(*painter, box, *line.step, line.mark, pen);
+                paintStep(*painter, box, *line.step, line.mark, m_rows.lines().span, pen);
         } else if (index.column() > stepColumn) {
             const bool sign = line.mark == CellMark::Better || line.mark == CellMark::Worse ||
                               line.mark == CellMark::Held;
@@ -160,6 +161,11 @@ OverviewTable overviewTable(const answers::SeasonMatrix& matrix, const answers::
         table.lines.back().firstOfStanding = above && *above != row.standing;
         above = row.standing;
     }
+    StepSpan span;
+    for (const OverviewLine& line : table.lines)
+        if (line.step)
+            span.take(*line.step, line.mark == CellMark::Better || line.mark == CellMark::Worse);
+    table.span = span.units();
     return table;
 }
 

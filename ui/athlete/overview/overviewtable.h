@@ -25,6 +25,7 @@ struct OverviewLine {
 struct OverviewTable {
     QStringList headings{};
     std::vector<OverviewLine> lines{}; ///< in the order of Overview::rows
+    double span = StepSpan().units();  ///< of their bars, either way
 };
 
 OverviewTable overviewTable(const answers::SeasonMatrix& matrix, const answers::Overview& overview,

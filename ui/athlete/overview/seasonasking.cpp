@@ -57,6 +57,13 @@ BlockId chosenOf(const std::vector<Stored<BlockId, Block>>& columns, std::option
 
 SeasonAsking askSeason(const Logbook& logbook, std::optional<AthleteId> athlete,
                        std::optional<BlockId> chosen, bool lastStep) {
+    if (!athlete && logbook.log().athletes().empty())
+        return {.nothing = {.title = SeasonAskingText::tr("No athlete yet."),
+                            .why = SeasonAskingText::tr(
+                                "Add the first, then type a set under Floor. After two tests this "
+                                "page says what changed."),
+                            .way = Place::Athletes,
+                            .wayText = SeasonAskingText::tr("Add an athlete…")}};
     if (!athlete)
         return {.nothing = {
                     .title = SeasonAskingText::tr("Choose an athlete."),

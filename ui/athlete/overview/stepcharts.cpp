@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/overview/stepcharts.h"
 
+#include "ui/athlete/overview/steppaint.h"
 #include "ui/paper/flow.h"
 #include "ui/words/format.h"
 #include "ui/words/readable.h"

@@ -5,6 +5,8 @@
 #include "ui/athlete/overview/overviewparts.h"
 #include "ui/athlete/overview/seasonbuttons.h"
 #include "ui/athlete/overview/wholeseasonprint.h"
+#include "ui/parts/fold.h"
+#include "ui/parts/roomfor.h"
 #include "ui/parts/sentence.h"
 #include "ui/words/format.h"
 #include "ui/words/readable.h"
@@ -15,7 +17,6 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
-#include <QSplitter>
 #include <QStackedLayout>
 #include <QVBoxLayout>
 
@@ -41,7 +42,7 @@ QWidget* WholeSeasonPage::buildNotes() {
     auto* column = new QVBoxLayout(inside);
     column->setContentsMargins(0, 0, 8, 0);
     for (QLabel* each :
-         {m_key, m_storyTitle, m_story, m_chance, m_notesTitle, m_notes, m_designTitle, m_design})
+         {m_storyTitle, m_story, m_chance, m_notesTitle, m_notes, m_designTitle, m_design})
         column->addWidget(each);
     column->addStretch(1);
     m_chance->setAccessibleDescription(tr("What chance alone would give"));
@@ -51,8 +52,8 @@ QWidget* WholeSeasonPage::buildNotes() {
     m_design->setAccessibleDescription(tr("What such a season can show"));
     QScrollArea* scroll = scrolled(inside);
     scroll->setAccessibleName(tr("To beware of, and what such a season can show"));
-    scroll->setMinimumHeight(fontMetrics().height() * 2);
-    return scroll;
+    scroll->setMinimumHeight(fontMetrics().height() * 5);
+    return new SourcesFold(scroll, tr("What was done in the blocks, and what to beware of"));
 }
 
 void WholeSeasonPage::build() {
@@ -76,24 +77,15 @@ void WholeSeasonPage::build() {
     m_against->setToolTip(tr("The other blocks against the cell's; B in the table"));
     m_buttons = new SeasonButtons(SeasonButtons::Of::Cell, m_against);
 
-    auto* split = new QSplitter(Qt::Vertical);
-    split->setChildrenCollapsible(false);
-    auto* table = new QWidget;
-    auto* column = new QVBoxLayout(table);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(m_view, 1);
-    column->addWidget(m_cell);
-    split->addWidget(table);
-    split->addWidget(buildNotes());
-    split->setStretchFactor(0, 4);
-    split->setStretchFactor(1, 1);
-    split->setSizes({420, 110});
     auto* body = new QWidget;
     auto* inner = new QVBoxLayout(body);
     inner->setContentsMargins(0, 0, 0, 0);
     m_sentence->setAccessibleDescription(tr("What the season changed"));
     inner->addWidget(m_sentence);
-    inner->addWidget(split, 1);
+    inner->addWidget(m_view, 1);
+    inner->addWidget(m_cell);
+    inner->addWidget(m_key);
+    inner->addWidget(buildNotes());
     inner->addWidget(m_buttons);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(choices);
@@ -123,6 +115,11 @@ void WholeSeasonPage::connectParts() {
     connect(m_buttons, &SeasonButtons::previewWanted, this, &WholeSeasonPage::printPreview);
     connect(m_buttons, &SeasonButtons::printWanted, this, &WholeSeasonPage::print);
     connect(m_buttons, &SeasonButtons::pdfWanted, this, &WholeSeasonPage::writePdf);
+}
+
+void WholeSeasonPage::resizeEvent(QResizeEvent* event) {
+    PaperTask::resizeEvent(event);
+    m_view->setMinimumHeight(pictureHeight(*this));
 }
 
 void WholeSeasonPage::setAthleteAndLift(std::optional<AthleteId> athlete,
@@ -177,7 +174,8 @@ void WholeSeasonPage::fillBlocks() {
 
 void WholeSeasonPage::showNotes() {
     const SeasonNotes notes = seasonNotes(*m_shown, m_logbook.loadUnit());
-    m_key->setText(matrixKey(m_shown->matrix.level));
+    m_key->setText(
+        QStringList{matrixKey(m_shown->matrix.level), notes.intervals}.join(u' ').trimmed());
     const auto fill = [](QLabel* label, QLabel* title, const QStringList& lines) {
         label->setText(lines.join(u'\n'));
         label->setVisible(!lines.isEmpty());

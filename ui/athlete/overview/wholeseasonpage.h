@@ -38,6 +38,9 @@ public:
     QBoxLayout* strip() const { return m_strip; }
     MatrixView& view() const { return *m_view; }
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void build();
     QWidget* buildNotes();

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/overview/wholeseasonprint.h"
 
+#include "core/answers/method.h"
+#include "core/model/periodwords.h"
 #include "ui/parts/cautions.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -49,6 +51,8 @@ void fillSeason(Flow& flow, const AskedSeason& asked, const MatrixFigure& figure
     addMatrix(flow, figure, least(matrixText * share));
     flow.text(matrixKey(figure.level), pageFont(least(noteText * share)), 4 * share);
     const SeasonNotes notes = seasonNotes(asked, unit);
+    if (!notes.intervals.isEmpty())
+        flow.text(notes.intervals, pageFont(least(noteText * share)), 2);
     for (const QString& line : notes.chance)
         flow.text(line, pageFont(least(noteText * share)), 2);
     addLines(flow, WholeSeasonText::tr("What was done in the blocks"), notes.story, share);
@@ -68,6 +72,9 @@ SeasonNotes seasonNotes(const AskedSeason& asked, LoadUnit unit) {
         notes.beware << said(asSentence(note.words), unit);
     for (const Words& each : matrix.story)
         notes.story << said(asSentence(each), unit);
+    if (matrix.blocks.size() > 2)
+        notes.intervals = said(
+            answers::intervalsOfBlocks(periodWords(matrix.blocks[matrix.chosen].block.name)), unit);
     if (!matrix.chance.empty())
         notes.chance << said(asSentence(matrix.chance), unit);
     for (const Words& each : matrix.design)

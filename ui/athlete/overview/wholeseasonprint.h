@@ -14,6 +14,7 @@ namespace slopebook::ui {
 struct SeasonNotes {
     QStringList story{}; ///< what was done in the blocks
     QStringList beware{};
+    QString intervals{}; ///< of how many questions they hold at once
     QStringList chance{};
     QStringList design{};
 };

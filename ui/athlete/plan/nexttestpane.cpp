@@ -4,6 +4,7 @@
 #include "core/answers/nexttestwords.h"
 #include "core/answers/plansummary.h"
 #include "core/model/phrases/questions.h"
+#include "ui/parts/fold.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
 #include "ui/parts/wraprow.h"
@@ -28,9 +29,10 @@ namespace slopebook::ui {
 NextTestPane::NextTestPane(QWidget* parent)
     : QWidget(parent), m_steps(new QSpinBox), m_reps(new QSpinBox), m_heaviest(new QSpinBox),
       m_known(new QComboBox), m_sentence(new Sentence), m_settled(new QLabel),
-      m_table(new QTableView), m_model(new PlanLadderModel(this)),
-      m_chart(new charts::CeilingChart) {
+      m_model(new PlanLadderModel(this)), m_chart(new charts::CeilingChart) {
     build();
+    connect(this, &NextTestPane::fieldsChanged, this, &NextTestPane::nameSettings);
+    nameSettings();
     for (QSpinBox* box : {m_steps, m_reps, m_heaviest})
         connect(box, &QSpinBox::valueChanged, this, &NextTestPane::fieldsChanged);
     connect(m_known, &QComboBox::currentIndexChanged, this, &NextTestPane::fieldsChanged);
@@ -64,20 +66,21 @@ void NextTestPane::build() {
     m_settled->setObjectName(u"canShow"_s);
     m_settled->setAccessibleDescription(
         tr("What two tests can show before they are done, and what would settle what is unclear"));
-    m_table->setModel(m_model);
-    m_table->setAccessibleName(tr("Ladders for the next test, best first"));
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->verticalHeader()->hide();
-    m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
-    m_table->setWordWrap(false);
-    m_table->setTabKeyNavigation(false);
-    m_chart->setMinimumHeight(230);
+    m_settings = new FoldButton(QString(), {strip});
+    m_settings->setObjectName(u"ladderSettings"_s);
+    m_table = rowTable(
+        m_model, tr("Ladders for the next test, best first"),
+        {.compact = true,
+         .giving = {PlanLadderModel::Name, PlanLadderModel::Loads, PlanLadderModel::FirstCheckLoad,
+                    PlanLadderModel::FirstCheckLoad + 1}});
     auto* inside = new QWidget;
     auto* layout = new QVBoxLayout(inside);
-    layout->addWidget(strip);
+    layout->setContentsMargins(0, 0, 8, 0);
     layout->addWidget(m_sentence);
     layout->addWidget(m_chart, 1);
     layout->addWidget(m_table);
+    layout->addWidget(m_settings);
+    layout->addWidget(strip);
     layout->addWidget(m_settled);
     auto* scroll = new QScrollArea;
     scroll->setAccessibleName(tr("Next test"));
@@ -89,6 +92,18 @@ void NextTestPane::build() {
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(scroll);
+}
+
+void NextTestPane::fitPicture(int height) {
+    m_chart->setMinimumHeight(height);
+}
+
+void NextTestPane::nameSettings() {
+    const QString reps =
+        m_reps->value() > 0 ? tr("%1 reps a set").arg(m_reps->value()) : tr("reps as before");
+    m_settings->setText(tr("%1 steps, %2, up to %3 of the 1RM, intervals by %4")
+                            .arg(QString::number(m_steps->value()), reps, m_heaviest->text(),
+                                 m_known->currentText()));
 }
 
 void NextTestPane::setUnit(LoadUnit unit) {

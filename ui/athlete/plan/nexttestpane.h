@@ -16,6 +16,7 @@ class QTableView;
 
 namespace slopebook::ui {
 
+class FoldButton;
 class Sentence;
 
 class NextTestPane : public QWidget {
@@ -36,6 +37,8 @@ public:
     };
     /// Asks and shows; throws what the log or a bad setting throws.
     void ask(const Question& question);
+    /// The least height of its picture.
+    void fitPicture(int height);
     /// In which loads are shown while there is nothing to ask.
     void setUnit(LoadUnit unit);
     void showReason(const QString& reason);
@@ -45,12 +48,14 @@ Q_SIGNALS:
     void fieldsChanged();
 
 private:
+    void nameSettings();
     void build();
 
     QSpinBox* m_steps;
     QSpinBox* m_reps;
     QSpinBox* m_heaviest;
     QComboBox* m_known;
+    FoldButton* m_settings; ///< opens the fields; its words say what is set
     Sentence* m_sentence;
     QLabel* m_settled;
     QTableView* m_table;

@@ -42,6 +42,8 @@ void PlanModel::setPlan(std::optional<answers::Plan> plan, LoadUnit unit,
 
 /// A speed under the one that a maximum goes up with stops nobody in time.
 QString PlanModel::stopBeforeFailure(const answers::PlannedLoad& load) const {
+    if (load.percent.value_or(0) > 100)
+        return tr("over the 1RM"); // nobody has lifted it yet
     const auto& mvt = m_plan->profile.mvt;
     return load.stop && mvt && *load.stop < mvt->value ? tr("under the MVT")
                                                        : planwords::stopText(load);

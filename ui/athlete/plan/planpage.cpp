@@ -8,7 +8,11 @@
 #include "core/model/errors.h"
 #include "ui/athlete/plan/nexttestpane.h"
 #include "ui/athlete/plan/relationpane.h"
+#include "ui/parts/givesway.h"
+#include "ui/parts/roomfor.h"
+#include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
+#include "ui/parts/striptabs.h"
 #include "ui/parts/wayon.h"
 #include "ui/records/equipmentdialog.h"
 #include "ui/words/format.h"
@@ -22,6 +26,7 @@
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QSplitter>
+#include <QTabBar>
 #include <QTabWidget>
 #include <QTableView>
 #include <QTimer>
@@ -61,7 +66,7 @@ void PlanPage::atTheEdge(const Work& work) {
 
 PlanPage::PlanPage(Logbook& logbook, QWidget* parent, Clock clock)
     : TaskPage(parent), m_logbook(logbook), m_clock(std::move(clock)), m_form(new PlanForm),
-      m_tabs(new QTabWidget), m_age(new QLabel), m_sentence(new Sentence), m_table(new QTableView),
+      m_tabs(new QTabWidget), m_age(new QLabel), m_sentence(new Sentence), m_chart(new PlanChart),
       m_model(new PlanModel(this)), m_cautions(new QLabel), m_borrowed(new QLabel),
       m_next(new NextTestPane), m_relations(new RelationPane) {
     build();
@@ -83,21 +88,19 @@ void PlanPage::build() {
     m_sentence->setAccessibleDescription(tr("What is planned"));
     m_borrowed->setAccessibleDescription(tr("Borrowed from earlier sessions"));
     m_cautions->setAccessibleDescription(tr("Cautions"));
-    m_table->setModel(m_model);
-    m_table->setAccessibleName(tr("Loads that can be built"));
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->verticalHeader()->hide();
-    m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
+    m_table = rowTable(m_model, tr("Loads that can be built"), {.compact = true, .wraps = false});
+    m_chart->setSpokenText(tr("The line that is planned from, and what can be built on it"));
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     // By the rows in sight: the plates of the heaviest loads would push the speeds out of view.
     m_table->horizontalHeader()->setResizeContentsPrecision(0);
-    m_table->setTabKeyNavigation(false);
 
     auto* split = new QSplitter(Qt::Vertical);
+    split->setChildrenCollapsible(false);
+    split->addWidget(m_chart);
     split->addWidget(m_table);
-    split->addWidget(scrolled(m_cautions, tr("Cautions")));
     split->setStretchFactor(0, 3);
     split->setStretchFactor(1, 2);
+    split->setSizes({320, 200});
     auto* loads = new QWidget;
     auto* column = new QVBoxLayout(loads);
     column->addWidget(m_sentence);
@@ -105,6 +108,7 @@ void PlanPage::build() {
     column->addWidget(m_age);
     column->addWidget(m_borrowed);
     column->addWidget(split, 1);
+    column->addWidget(new GivesWay(m_cautions, 2));
     m_tabs->addTab(loads, tr("Loa&ds"));
     m_tabs->addTab(m_next, tr("Ne&xt test"));
     m_tabs->addTab(m_relations, tr("S&quad"));
@@ -118,9 +122,20 @@ void PlanPage::build() {
     both->addWidget(m_tabs);
     both->setStretchFactor(1, 1);
     both->setSizes({280, 900});
+    m_strip = new QHBoxLayout;
+    m_strip->setSpacing(12);
+    m_strip->addWidget(barInStrip(*m_tabs, tr("What is planned")));
+    m_strip->addStretch(1);
     auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(4, 4, 4, 4);
-    layout->addWidget(both);
+    layout->addLayout(m_strip);
+    layout->addWidget(both, 1);
+}
+
+void PlanPage::resizeEvent(QResizeEvent* event) {
+    TaskPage::resizeEvent(event);
+    m_chart->setMinimumHeight(pictureHeight(*this));
+    m_table->setMinimumHeight(leastHeight(*m_table));
+    m_next->fitPicture(pictureHeight(*this));
 }
 
 void PlanPage::connectParts() {
@@ -200,8 +215,9 @@ void PlanPage::ask() {
     atTheEdge([this] {
         m_choice = m_form->choice();
         if (!m_about)
-            return showReason(tr("Choose an athlete and a lift."));
-        m_way->setVisible(!m_choice.session);
+            return showReason(
+                m_way->sayMissing(m_logbook.log(), tr("Choose an athlete and a lift."), false));
+        m_way->sayMissing(m_logbook.log(), {}, !m_choice.session);
         if (!m_choice.session)
             return showReason(tr("No session of this lift yet: test first, then plan."));
         const auto session = questions::sessionOf(m_about->sessions, *m_choice.session);
@@ -275,6 +291,7 @@ void PlanPage::askNextTest() {
 
 void PlanPage::showReason(const QString& reason) {
     m_model->setPlan(std::nullopt, m_choice.unit);
+    m_chart->setData({});
     m_sentence->setText(reason);
     m_cautions->clear();
     m_borrowed->clear();
@@ -291,7 +308,12 @@ void PlanPage::showPlan(const answers::Plan& plan) {
                                                       plan.profile.session.session),
                                       plan.profile, m_choice.unit)
             : QString());
-    m_sentence->setText(said(answers::aimWords(plan), m_choice.unit));
+    m_chart->setData(planDrawing(plan, m_choice.unit));
+    QStringList told =
+        said(std::vector{answers::liftWords(plan), answers::aimWords(plan)}, m_choice.unit);
+    told.removeAll(QString());
+    m_sentence->setText(told.join(u' '));
+    m_chart->setSpokenText(m_sentence->text());
     QStringList cautions = planwords::cautionTexts(plan.cautions, m_choice.unit);
     if (const Words name = m_relations->name(); !name.empty())
         cautions << planwords::cautionTexts({answers::relationCaution(name)}, m_choice.unit);

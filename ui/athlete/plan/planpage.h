@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/questions/planquestions.h"
+#include "ui/athlete/plan/planchart.h"
 #include "ui/athlete/plan/planform.h"
 #include "ui/athlete/plan/planmodel.h"
 #include "ui/paper/plancard.h"
@@ -15,6 +16,7 @@
 
 class QLabel;
 class QTableView;
+class QBoxLayout;
 class QTabWidget;
 
 namespace slopebook::ui {
@@ -42,9 +44,13 @@ public:
     void writePdfTo(const log::Destination& to) const;
 
     const PlanModel& loads() const { return *m_model; }
+    const PlanChart& chart() const { return *m_chart; }
+    /// The control line: the lift stands first in it.
+    QBoxLayout* strip() const { return m_strip; }
 
 protected:
     void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void build();
@@ -75,11 +81,13 @@ private:
     questions::PlanDay m_day;         ///< that is planned for
     std::vector<std::string> m_lifts; ///< names of all that the log holds
 
+    QBoxLayout* m_strip = nullptr; ///< the control line
     PlanForm* m_form;
     QTabWidget* m_tabs;
     QLabel* m_age; ///< of the line
     Sentence* m_sentence;
     WayOn* m_way; ///< where the test that is missing is typed
+    PlanChart* m_chart;
     QTableView* m_table;
     PlanModel* m_model;
     QLabel* m_cautions;

@@ -7,6 +7,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 
 using namespace Qt::Literals::StringLiterals;
@@ -104,28 +105,70 @@ void RelationFigure::paintOver(QPainter& painter) {
         painter.drawText(plot(), Qt::AlignCenter, tr("Nothing to show yet"));
         return;
     }
-    // Beside its curve where neither a point nor another name stands: tried along the curve.
+    // Beside its line where neither a point nor another name stands, and nearer to it than to any
+    // other: tried along the line. Two that run as one have one name.
     LabelRoom room(plot(), 0.4 * textSize());
     for (const QPointF& point : m_points->points())
         room.takePoint(toPosition(point.x(), point.y()));
+    const bool asOne = m_curve->count() > 0 && farthest(*m_curve, *m_line) < textSize();
+    std::vector<Named> all;
+    if (asOne)
+        all.push_back({m_curve, tr("the squad")});
+    else if (m_curve->count() > 0)
+        all.push_back({m_curve, tr("the squad, curved")});
+    if (!asOne && m_line->count() > 0)
+        all.push_back({m_line, m_curve->count() > 0 ? tr("straight") : tr("the squad, straight")});
+    if (m_published->count() > 0)
+        all.push_back({m_published, tr("published")});
+    for (const Named& each : all)
+        nameBeside(painter, room, each, all);
+}
+
+double RelationFigure::farthest(const QLineSeries& one, const QLineSeries& other) const {
+    double most = 0;
+    for (int i = 0; i < std::min(one.count(), other.count()); ++i)
+        most = std::max(
+            most, std::abs(toPosition(0, one.at(i).y()).y() - toPosition(0, other.at(i).y()).y()));
+    return most;
+}
+
+/// How far a box stands off a line, along the width of the box.
+double RelationFigure::off(const QRectF& box, const QLineSeries& series) const {
+    double least = std::numeric_limits<double>::infinity();
+    for (const QPointF& point : series.points())
+        if (const QPointF at = toPosition(point.x(), point.y());
+            at.x() >= box.left() - textSize() && at.x() <= box.right() + textSize())
+            least = std::min(least, std::abs(at.y() - box.center().y()));
+    return least;
+}
+
+void RelationFigure::nameBeside(QPainter& painter, LabelRoom& room, const Named& named,
+                                const std::vector<Named>& all) const {
     const QFontMetricsF metrics(painter.font());
-    const auto label = [&](const QLineSeries& series, const QString& text) {
-        const double wide = metrics.horizontalAdvance(text), high = metrics.height();
-        std::vector<QRectF> boxes;
-        constexpr int tries = 8;
-        for (int i = 1; i < tries && series.count() > tries; ++i) {
-            const QPointF p = series.at(series.count() * i / tries);
-            const QPointF at = toPosition(p.x(), p.y());
-            boxes.emplace_back(at.x() + 0.3 * textSize(), at.y() - high, wide, high);
-            boxes.emplace_back(at.x() - wide - 0.3 * textSize(), at.y(), wide, high);
+    const double wide = metrics.horizontalAdvance(named.words), high = metrics.height();
+    std::vector<QRectF> boxes, others; // nearest to its own line; and where none is, beside it
+    constexpr int tries = 16;
+    for (int i = tries - 1; i > 0 && named.series->count() > tries; --i) {
+        const QPointF p = named.series->at(named.series->count() * i / tries);
+        const QPointF at = toPosition(p.x(), p.y());
+        const double gap = 0.3 * textSize();
+        for (const QRectF& box : {QRectF(at.x() + gap, at.y() - high, wide, high),
+                                  QRectF(at.x() - wide - gap, at.y(), wide, high)}) {
+            const double own = off(box, *named.series);
+            const auto nearer = [&](const QLineSeries& line) {
+                return off(box, line) < own + 0.3 * textSize();
+            };
+            const bool astray = nearer(m_upper) || nearer(m_lower) ||
+                                std::ranges::any_of(all, [&](const Named& each) {
+                                    return each.series != named.series && nearer(*each.series);
+                                });
+            (astray ? others : boxes).push_back(box);
         }
-        if (const auto found = room.place(boxes))
-            paintLabel(painter, boxes[*found].topLeft(), Qt::AlignLeft | Qt::AlignTop, text,
-                       ground(), ground().ink);
-    };
-    label(*m_curve, tr("the squad, curved"));
-    label(*m_line, tr("straight"));
-    label(*m_published, tr("published"));
+    }
+    boxes.insert(boxes.end(), others.begin(), others.end());
+    if (const auto found = room.place(boxes))
+        paintLabel(painter, boxes[*found].topLeft(), Qt::AlignLeft | Qt::AlignTop, named.words,
+                   ground(), ground().ink);
 }
 
 RelationChart::RelationChart(QWidget* parent) : RelationChart(new RelationFigure, parent) {}

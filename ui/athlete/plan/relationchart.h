@@ -18,6 +18,8 @@ struct RelationData {
     std::optional<answers::PublishedRelation> published = {};
 };
 
+class LabelRoom;
+
 class RelationFigure : public Figure {
     Q_OBJECT
 public:
@@ -32,6 +34,16 @@ protected:
     void paintOver(QPainter& painter) override;
 
 private:
+    struct Named {
+        const QLineSeries* series;
+        QString words;
+    };
+    /// px, up and down, where they are farthest apart.
+    double farthest(const QLineSeries& one, const QLineSeries& other) const;
+    double off(const QRectF& box, const QLineSeries& series) const;
+    void nameBeside(QPainter& painter, LabelRoom& room, const Named& named,
+                    const std::vector<Named>& all) const;
+
     RelationData m_data;
     // The edges outlive the area that borrows them.
     QLineSeries m_upper, m_lower;

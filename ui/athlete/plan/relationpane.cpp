@@ -25,9 +25,10 @@ RelationPane::RelationPane(QWidget* parent)
     row->addWidget(m_use);
     row->addStretch(1);
     auto* layout = new QVBoxLayout(this);
-    layout->addLayout(row);
+    layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_sentence);
     layout->addWidget(m_chart, 1);
+    layout->addLayout(row);
     connect(m_use, &QComboBox::currentIndexChanged, this, &RelationPane::useChanged);
 }
 

@@ -4,9 +4,8 @@
 #include "core/questions/liftcontext.h"
 #include "ui/parts/figurespanel.h"
 #include "ui/parts/fold.h"
-#include "ui/parts/givesway.h"
 #include "ui/parts/roomfor.h"
-#include "ui/parts/rowtable.h"
+#include "ui/parts/sentence.h"
 #include "ui/parts/wayon.h"
 #include "ui/words/format.h"
 #include "ui/words/planwords.h"
@@ -14,13 +13,9 @@
 
 #include <QCheckBox>
 #include <QEvent>
-#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
-#include <QShortcut>
-#include <QSplitter>
 #include <QTableView>
-#include <QVBoxLayout>
 
 #include <algorithm>
 #include <map>
@@ -28,7 +23,6 @@
 namespace slopebook::ui {
 
 namespace {
-constexpr int profileRow = 30;
 constexpr std::size_t shownAtFirst = 3;
 constexpr int lowProfile =
     480; // under this height chart and tables come before the smaller figures
@@ -39,104 +33,6 @@ ProfilePage::ProfilePage(Logbook& logbook, QWidget* parent) : TaskPage(parent), 
     build();
     connectParts();
     showNothing(tr("Choose an athlete and a lift."));
-}
-
-void ProfilePage::build() {
-    m_chart = new charts::LineChart;
-    m_chart->setAccessibleName(tr("Chart of the chosen sessions' lines"));
-    m_figures = new FiguresPanel(m_logbook.loadUnit());
-    m_figures->setSources(true);
-    m_empty = new QLabel;
-    m_empty->setWordWrap(true);
-    m_empty->setAccessibleDescription(tr("What is missing"));
-    auto* split = new QSplitter(Qt::Vertical);
-    split->setChildrenCollapsible(false);
-    split->addWidget(m_chart);
-    split->addWidget(buildTables());
-    split->setStretchFactor(0, 3);
-    split->setStretchFactor(1, 2);
-    split->setSizes({330, 210});
-    m_drawBorrowed = new QCheckBox(tr("Draw &borrowed line"));
-    m_borrowedText = new QLabel;
-    m_borrowedText->setWordWrap(true);
-    m_borrowedText->setAccessibleDescription(tr("Borrowed from earlier sessions"));
-    m_borrowedText->setTextInteractionFlags(Qt::TextSelectableByMouse |
-                                            Qt::TextSelectableByKeyboard);
-    auto* borrowed = new QHBoxLayout;
-    borrowed->addWidget(m_wellFits);
-    borrowed->addWidget(m_drawBorrowed);
-    borrowed->addWidget(m_borrowedText, 1);
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(8, 8, 8, 8);
-    layout->addWidget(m_empty);
-    layout->addWidget(m_figures->headline()); // the sentence of the page
-    layout->addWidget(m_way = new WayOn(*this, Place::Session));
-    layout->addWidget(split, 1);
-    layout->addLayout(borrowed);
-    layout->addWidget(new GivesWay(m_figures));
-}
-
-QWidget* ProfilePage::buildTables() {
-    m_lines = new LinesModel(this);
-    m_lines->setGround(look::screenGround(palette()));
-    m_lines->setUnit(m_logbook.loadUnit());
-    m_points = new PointsModel(this);
-    m_points->setUnit(m_logbook.loadUnit());
-    const RowStyle style{.height = profileRow, .wraps = false};
-    m_lineTable = rowTable(m_lines, tr("Sessions and their lines"), style);
-    m_lineTable->setObjectName(QStringLiteral("lines"));
-    m_lineTable->setColumnWidth(LinesModel::Day, 150);
-    m_pointTable = rowTable(m_points, tr("Points of the selected session"), style);
-    m_pointTable->setObjectName(QStringLiteral("points"));
-    m_pointTable->horizontalHeader()->setStretchLastSection(true);
-    for (QTableView* table : {m_lineTable, m_pointTable})
-        table->setMinimumHeight(leastHeight(*table));
-    m_pointTitle = new QLabel;
-    auto* title = new QLabel(tr("Session&s (checked: on the chart)"));
-    title->setBuddy(m_lineTable);
-    const auto column = [](QLabel* heading, QTableView* table) {
-        auto* box = new QWidget;
-        auto* layout = new QVBoxLayout(box);
-        layout->setContentsMargins(0, 0, 0, 0);
-        layout->setSpacing(4);
-        layout->addWidget(heading);
-        layout->addWidget(table, 1);
-        return box;
-    };
-    auto* split = new QSplitter(Qt::Horizontal);
-    split->setChildrenCollapsible(false);
-    split->addWidget(column(title, m_lineTable));
-    auto* points = column(m_pointTitle, m_pointTable);
-    split->addWidget(points);
-    split->setSizes({640, 580});
-    m_wellFits = new FoldButton(tr("How well each point fits"), {points});
-    m_wellFits->setToolTip(tr("Residual, leverage and influence of every point (Ctrl+D)"));
-    m_wellFits->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_D));
-    return split;
-}
-
-void ProfilePage::connectParts() {
-    connect(m_drawBorrowed, &QCheckBox::toggled, this, &ProfilePage::drawBorrowed);
-    connect(m_lines, &LinesModel::shownChanged, this, &ProfilePage::showChart);
-    connect(m_lineTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
-            &ProfilePage::showPoints);
-    // Not activated(): some desktops send that at one click, which here only selects.
-    connect(m_lineTable, &QTableView::doubleClicked, this, &ProfilePage::openCurrent);
-    auto* enter = new QShortcut(QKeySequence(Qt::Key_Return), m_lineTable);
-    enter->setContext(Qt::WidgetShortcut);
-    connect(enter, &QShortcut::activated, this, &ProfilePage::openCurrent);
-    connect(m_pointTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
-            &ProfilePage::highlight);
-    connect(m_chart, &charts::LineChart::pointClicked, this, [this](charts::PointRef point) {
-        if (point.session < 0 || point.session >= int(m_drawn.size()))
-            return;
-        const SessionId session = m_drawn[static_cast<std::size_t>(point.session)];
-        const auto& rows = m_lines->rows();
-        for (std::size_t i = 0; i < rows.size(); ++i)
-            if (rows[i].session.session == session)
-                m_lineTable->selectRow(static_cast<int>(i));
-        m_pointTable->selectRow(point.point);
-    });
 }
 
 void ProfilePage::changeEvent(QEvent* event) {
@@ -188,9 +84,9 @@ void ProfilePage::showNothing(const QString& why) {
     m_borrowedText->hide();
     m_pointTitle->clear();
     m_figures->clear();
-    m_empty->setText(why);
+    m_empty->setText(m_way->sayMissing(m_logbook.log(), why));
     m_empty->show();
-    m_way->show();
+    m_figures->headline()->hide();
     m_chart->parentWidget()->hide();
     m_wellFits->hide();
 }
@@ -227,6 +123,7 @@ void ProfilePage::readRows() {
     if (!any)
         return;
     m_empty->hide();
+    m_figures->headline()->show();
     m_way->hide();
     m_wellFits->show();
     m_chart->parentWidget()->show();

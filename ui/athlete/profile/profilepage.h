@@ -17,6 +17,7 @@ namespace slopebook::ui {
 
 class FiguresPanel;
 class FoldButton;
+class Sentence;
 class WayOn;
 
 class ProfilePage final : public TaskPage {
@@ -65,7 +66,7 @@ private:
     QTableView* m_pointTable;
     QLabel* m_pointTitle;
     FoldButton* m_wellFits; ///< diagnostics: on demand
-    QLabel* m_empty;
+    Sentence* m_empty;
     WayOn* m_way; ///< where the first set is typed
     QCheckBox* m_drawBorrowed;
     QLabel* m_borrowedText;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the season's page is put together from.
 #include "ui/athlete/season/seasonpage.h"
+#include "ui/athlete/season/seasonrows.h"
 #include "ui/parts/fold.h"
 #include "ui/parts/givesway.h"
 #include "ui/parts/rowtable.h"
@@ -96,9 +97,9 @@ void SeasonPage::build() {
     m_chart = new SeasonChart;
     m_chart->setToolTip(tr("Click a session or a block's mean to make it the baseline."));
     m_table = new TextTable(this);
-    m_view = rowTable(m_table, tr("Sessions, the load and the estimated 1RM"));
+    m_view = rowTable(m_table, tr("Sessions, the load and the estimated 1RM"),
+                      {.compact = true, .giving = {seasonReading}});
     m_view->setObjectName(QStringLiteral("season"));
-    m_view->setWordWrap(false);
     m_told = new Sentence;
     m_told->setObjectName(QStringLiteral("sentence"));
     m_notes = new QLabel;
@@ -107,7 +108,10 @@ void SeasonPage::build() {
     m_settling = new QLabel;
     m_settling->setObjectName(QStringLiteral("settling"));
     m_settling->setAccessibleDescription(tr("What the selected row says"));
-    for (QLabel* label : {m_settling, m_notes}) {
+    m_trend = new QLabel;
+    m_trend->setObjectName(QStringLiteral("trendTold"));
+    m_trend->setAccessibleDescription(tr("The trend"));
+    for (QLabel* label : {m_settling, m_notes, m_trend}) {
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     }
@@ -121,6 +125,7 @@ void SeasonPage::build() {
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(buildChoices());
     layout->addWidget(m_told);
+    layout->addWidget(m_trend);
     layout->addWidget(m_way = new WayOn(*this, Place::Session));
     layout->addWidget(split, 1);
     layout->addStretch();

@@ -206,9 +206,13 @@ void SeasonPage::showSeason(const answers::FollowedSeason& season) {
                                 : drawn.told.value(i));
     }
     m_chart->setData(std::move(drawn));
-    m_table->setTable(seasonHeadings(unit),
+    // A column that says nothing gives its room to the others.
+    m_view->setColumnHidden(seasonMeasured,
+                            std::ranges::none_of(follow.sessions, [](const auto& each) {
+                                return each.session.measuredOneRm.has_value();
+                            }));
+    m_table->setTable(inTwoLines(seasonHeadings(unit)),
                       seasonRows(season, m_blocks, m_devices, unit, felt, within), 3, 8);
-    m_view->resizeColumnsToContents();
     m_view->setMinimumHeight(leastHeight(*m_view));
     m_baselines->setCurrentIndex(m_baselines->findData(keyOf(
         season.block ? questions::Baseline(season.block->id)
@@ -218,14 +222,26 @@ void SeasonPage::showSeason(const answers::FollowedSeason& season) {
     m_sources->setVisible(!m_notes->text().isEmpty());
     m_way->hide();
     m_chart->parentWidget()->show();
-    QStringList told{said(answers::followSentence(season), unit)};
-    if (m_ofTheSeason->isChecked())
-        told << said(answers::trendWords(follow, level));
-    m_told->setText(told.join(QLatin1Char(' ')));
-    m_chart->setSpokenText(tr("Season of %1 at %2: %3")
-                               .arg(text(m_about->athlete.value.name),
-                                    loadWithUnit(kilograms(follow.load), unit), m_told->text()));
+    m_trend->setText(m_ofTheSeason->isChecked() ? said(answers::trendWords(follow, level))
+                                                : QString());
+    m_trend->setVisible(m_ofTheSeason->isChecked());
     itemPicked();
+    m_chart->setSpokenText(
+        tr("Season of %1 at %2: %3")
+            .arg(text(m_about->athlete.value.name), loadWithUnit(kilograms(follow.load), unit),
+                 (m_told->text() + QLatin1Char(' ') + m_trend->text()).trimmed()));
+}
+
+/// The blocks against the baseline, and the chosen day against it: the two are different questions.
+void SeasonPage::tell(const std::optional<SeasonItem>& item) {
+    const LoadUnit unit = m_logbook.loadUnit();
+    QStringList told{said(answers::followSentence(*m_season), unit)};
+    if (item && item->kind == SeasonItem::Kind::Session)
+        if (const Words day =
+                answers::dayAloneWords(*m_season, m_season->follow.sessions[item->index]);
+            !day.empty())
+            told << said(day, unit);
+    m_told->setText(told.join(QLatin1Char(' ')));
 }
 
 QString SeasonPage::notesText(const answers::FollowedSeason& season) const {
@@ -253,13 +269,13 @@ void SeasonPage::selectItem(const SeasonItem& item) {
 void SeasonPage::showNothing(const QString& why) {
     m_season.reset();
     m_chart->setData({});
-    m_table->setTable(seasonHeadings(m_logbook.loadUnit()), {}, 3, 8);
+    m_table->setTable(inTwoLines(seasonHeadings(m_logbook.loadUnit())), {}, 3, 8);
     m_sources->hide();
-    m_way->show();
+    m_trend->hide();
     m_chart->parentWidget()->hide();
     m_settlingTexts.clear();
-    m_told->setText(why);
-    m_chart->setSpokenText(why);
+    m_told->setText(m_way->sayMissing(m_logbook.log(), why));
+    m_chart->setSpokenText(m_told->text());
     itemPicked();
 }
 
@@ -274,6 +290,8 @@ std::optional<SeasonItem> SeasonPage::currentItem() const {
 void SeasonPage::itemPicked() {
     const auto item = currentItem();
     m_chart->setRinged(item);
+    if (m_season)
+        tell(item);
     const auto baseline = item ? baselineOf(*item) : std::nullopt;
     const bool within = m_season && item && item->kind == SeasonItem::Kind::Session
                             ? m_season->isBaseline(m_season->follow.sessions[item->index])

@@ -63,6 +63,7 @@ private:
     void selectItem(const SeasonItem& item);
     void showNothing(const QString& why);
     void itemPicked();
+    void tell(const std::optional<SeasonItem>& item);
     void compare();
     std::optional<SessionId> sessionOfRow() const;
     std::optional<SeasonItem> currentItem() const;
@@ -94,6 +95,7 @@ private:
     TextTable* m_table;
     QTableView* m_view;
     Sentence* m_told;
+    QLabel* m_trend;             ///< of the season, under the sentence
     QLabel* m_settling;          ///< of the selected row
     QStringList m_settlingTexts; ///< by row
     WayOn* m_way;                ///< where the first set is typed

@@ -94,7 +94,7 @@ QStringList seasonHeadings(LoadUnit unit) {
 
 namespace {
 
-constexpr int readingColumn = 8, tableColumns = 12;
+constexpr int tableColumns = 12;
 
 class RowMaker {
 public:
@@ -141,7 +141,7 @@ public:
         cells[0] = dateText(day.date);
         cells[1] = blockOn(day.date);
         const QString load = day.load ? loadWithUnit(kilograms(*day.load), m_unit) : QString();
-        cells[readingColumn] = day.tried  ? SeasonRows::tr("%1 not lifted").arg(load)
+        cells[seasonReading] = day.tried  ? SeasonRows::tr("%1 not lifted").arg(load)
                                : day.load ? SeasonRows::tr("%1 not possible").arg(load)
                                           : SeasonRows::tr("not possible");
         return {.cells = cells,
@@ -164,13 +164,13 @@ public:
             cells[4] = u"–"_s;
         }
         if (base)
-            cells[readingColumn] = SeasonRows::tr("baseline");
+            cells[seasonReading] = SeasonRows::tr("baseline");
         else if (cell.against && cell.against->why.empty())
             setChange(cells, cell.against->read);
         else if (cell.against && !cell.against->comparable())
-            cells[readingColumn] = said(answers::speedCell(cell.against->read), m_unit);
+            cells[seasonReading] = said(answers::speedCell(cell.against->read), m_unit);
         else
-            cells[readingColumn] = u"–"_s;
+            cells[seasonReading] = u"–"_s;
         QString told = said(answers::blockWords(m_season, block), m_unit);
         if (m_trends)
             told += u'\n' +
@@ -192,7 +192,7 @@ private:
         QStringList change;
         addChange(change, read);
         for (int i = 0; i < 3; ++i)
-            cells[readingColumn - 2 + i] = change[i];
+            cells[seasonReading - 2 + i] = change[i];
     }
 
     const answers::FollowedSeason& m_season;

@@ -48,6 +48,7 @@ void SessionBar::build() {
     m_sessions = new QComboBox;
     m_sessions->setObjectName(QStringLiteral("sessions"));
     m_sessions->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    m_sessions->setMinimumContentsLength(10); // a day, whole
     m_date = new DayEdit(m_clock.today());
     m_device = new QComboBox;
     m_device->setObjectName(QStringLiteral("device"));

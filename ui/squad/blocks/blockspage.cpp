@@ -2,6 +2,7 @@
 #include "ui/squad/blocks/blockspage.h"
 
 #include "core/answers/story.h"
+#include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
 #include "ui/records/blocksdialog.h"
@@ -50,8 +51,7 @@ void BlocksPage::build() {
     };
     m_blockRows->setTable(blockColumns(), {}, 3, 6);
     m_sessionRows->setTable(sessionColumns(), {}, 9, 9);
-    m_blockTable->setMinimumHeight(206); // two rows of wrapped words under the heading
-    m_sessionTable->setMinimumHeight(100);
+    m_sessionTable->setMinimumHeight(90);
     share(m_blockTable, {6, 7, 8});
     share(m_sessionTable, {1, 2});
     m_title = new QLabel;
@@ -67,8 +67,10 @@ void BlocksPage::build() {
     column->addWidget(m_sessionTable, 1);
     auto* split = new QSplitter(Qt::Vertical);
     split->setChildrenCollapsible(false);
+    split->addWidget(m_timeline);
     split->addWidget(m_blockTable);
     split->addWidget(below);
+    split->setSizes({240, 210, 110});
     auto* head = new QHBoxLayout;
     m_strip = head;
     auto* legend =
@@ -84,9 +86,8 @@ void BlocksPage::build() {
     layout->addLayout(head);
     layout->addWidget(m_problem);
     layout->addWidget(m_sentence);
-    layout->addWidget(m_timeline);
-    layout->addWidget(legend);
     layout->addWidget(split, 1);
+    layout->addWidget(legend);
 }
 
 QStringList BlocksPage::blockColumns() {
@@ -108,6 +109,12 @@ void BlocksPage::connectParts() {
     });
     connect(m_keep, &QPushButton::clicked, this,
             [this] { BlocksDialog(m_logbook, m_clock, this).exec(); });
+}
+
+void BlocksPage::resizeEvent(QResizeEvent* event) {
+    TaskPage::resizeEvent(event);
+    m_timeline->setMinimumHeight(pictureHeight(*this));
+    m_blockTable->setMinimumHeight(leastHeight(*m_blockTable));
 }
 
 void BlocksPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId>) {

@@ -34,6 +34,9 @@ public:
     const TextTable& sessions() const { return *m_sessionRows; }
     void selectBlock(int row);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void build();
     void connectParts();

@@ -21,8 +21,11 @@ namespace slopebook::ui {
 
 namespace {
 constexpr double side = 12;
-constexpr double barUnits = 3.0; // of line height: name, ceiling
-constexpr double markUnits = 1.6;
+constexpr double barUnits = 3.0;  // of line height, at the least: name, ceiling
+constexpr double mostUnits = 13;  // and at the most: what was done, in full
+constexpr double markUnits = 2.8; // a session's mark, and its day under it
+constexpr double headUnits = 1.5; // months
+constexpr double laneGap = 0.3;
 
 /// What was trained; where that is not said, the note.
 QString workOf(const Block& block) {
@@ -32,7 +35,7 @@ QString workOf(const Block& block) {
 
 Timeline::Timeline(LoadUnit unit, QWidget* parent) : QWidget(parent), m_unit(unit) {
     setAccessibleName(tr("Timeline of training blocks; the same stands in the table"));
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     m_menu = new charts::ChartMenu(this, *this);
 }
 
@@ -109,20 +112,32 @@ double Timeline::x(long day) const {
 }
 
 QSize Timeline::sizeHint() const {
-    const double lines = 1.5 + m_lanes * (barUnits + 0.3) + markUnits;
+    const double lines = headUnits + m_lanes * (2 * barUnits + laneGap) + markUnits;
     return {760, static_cast<int>(std::ceil(lines * lineHeight())) + 8};
+}
+
+int Timeline::leastHeight() const {
+    const double lines = headUnits + m_lanes * (barUnits + laneGap) + markUnits;
+    return static_cast<int>(std::ceil(lines * lineHeight())) + 8;
+}
+
+double Timeline::barHeight() const {
+    const double room = (height() - 8) / lineHeight() - headUnits - markUnits;
+    return std::clamp(room / m_lanes - laneGap, barUnits, mostUnits) * lineHeight();
 }
 
 QRectF Timeline::barOf(int block) const {
     const auto at = static_cast<std::size_t>(block);
     const double from = x(daysBetween(*m_first, m_blocks[at].first));
     const double to = x(daysBetween(*m_first, m_blocks[at].last) + 1);
-    const double top = 4 + lineHeight() * (1.5 + m_lane[at] * (barUnits + 0.3));
-    return {from, top, std::max(3.0, to - from), barUnits * lineHeight()};
+    const double top =
+        4 + lineHeight() * headUnits + m_lane[at] * (barHeight() + laneGap * lineHeight());
+    return {from, top, std::max(3.0, to - from), barHeight()};
 }
 
 QPointF Timeline::markOf(int session) const {
-    const double y = 4 + lineHeight() * (1.5 + m_lanes * (barUnits + 0.3) + markUnits / 2);
+    const double y =
+        4 + lineHeight() * (headUnits + 0.7) + m_lanes * (barHeight() + laneGap * lineHeight());
     return {x(daysBetween(*m_first, m_sessions[static_cast<std::size_t>(session)].date)) +
                 0.5 * (x(1) - x(0)),
             y};
@@ -141,15 +156,32 @@ void Timeline::paintEvent(QPaintEvent*) {
     paintMonths(painter);
     for (int i = 0; i < static_cast<int>(m_blocks.size()); ++i)
         paintBar(painter, i);
-    const double size = lineHeight() * 0.35;
-    for (int i = 0; i < static_cast<int>(m_sessions.size()); ++i) {
-        painter.setPen(QPen(ground.ink, 1.6));
-        painter.setBrush(m_sessions[static_cast<std::size_t>(i)].missing ? ground.paper
-                                                                         : ground.ink);
-        painter.drawEllipse(markOf(i), size, size);
-    }
+    paintMarks(painter);
     if (hasFocus())
         look::paintFocus(painter, rect(), palette());
+}
+
+/// Each session, and its day where there is room for it.
+void Timeline::paintMarks(QPainter& painter) const {
+    const look::Ground ground = look::screenGround(palette());
+    const QFontMetricsF metrics(font());
+    const double size = lineHeight() * 0.35;
+    double taken = 0;
+    for (int i = 0; i < static_cast<int>(m_sessions.size()); ++i) {
+        const TimelineSession& session = m_sessions[static_cast<std::size_t>(i)];
+        const QPointF at = markOf(i);
+        painter.setPen(QPen(ground.ink, 1.6));
+        painter.setBrush(session.missing ? ground.paper : ground.ink);
+        painter.drawEllipse(at, size, size);
+        const QString day = QLocale().toString(qtDate(session.date), QStringLiteral("d MMM"));
+        const double wide = metrics.horizontalAdvance(day);
+        const double left = std::clamp(at.x() - wide / 2, 2.0, width() - wide - 2);
+        if (left < taken)
+            continue;
+        painter.setPen(ground.ink);
+        painter.drawText(QPointF(left, at.y() + 0.6 * lineHeight() + metrics.ascent()), day);
+        taken = left + wide + 6;
+    }
 }
 
 void Timeline::paintMonths(QPainter& painter) const {
@@ -164,7 +196,9 @@ void Timeline::paintMonths(QPainter& painter) const {
         if (day < 0)
             continue;
         painter.setPen(QPen(ground.grid, 1));
-        painter.drawLine(QPointF(x(day), 4 + lineHeight()), QPointF(x(day), height() - 4));
+        painter.drawLine(QPointF(x(day), 4 + lineHeight()),
+                         QPointF(x(day), 4 + lineHeight() * headUnits +
+                                             m_lanes * (barHeight() + laneGap * lineHeight())));
         const QString label = QLocale().toString(qtDate(month), QStringLiteral("MMM yy"));
         if (x(day) < taken)
             continue;
@@ -188,14 +222,31 @@ void Timeline::paintBar(QPainter& painter, int block) const {
         painter.drawLine(bar.topLeft(), bar.topRight());
     }
     painter.setPen(ground.ink);
-    const QRectF inside = bar.adjusted(5, 3, -3, -2);
-    const auto line = [&](int row, const QString& words) {
-        painter.drawText(inside.adjusted(0, row * lineHeight(), 0, 0), Qt::AlignLeft | Qt::AlignTop,
-                         metrics.elidedText(words, Qt::ElideRight, inside.width()));
-    };
-    line(0, text(shown.name));
-    line(1, shown.ceiling ? tr("no load over %1").arg(massWithUnit(*shown.ceiling, m_unit))
-                          : workOf(shown));
+    // Whole lines alone: what has no room stands in the table.
+    QRectF inside = bar.adjusted(5, 3, -3, -2);
+    const QStringList lines = linesOf(shown);
+    for (qsizetype i = 0; i < lines.size(); ++i) {
+        QFont strong = font();
+        strong.setBold(i == 0);
+        painter.setFont(strong);
+        const QRectF needed = QFontMetricsF(strong).boundingRect(QRectF(0, 0, inside.width(), 1e4),
+                                                                 Qt::TextWordWrap, lines[i]);
+        if (needed.height() > inside.height() || needed.width() > inside.width())
+            continue;
+        painter.drawText(inside, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, lines[i]);
+        inside.setTop(inside.top() + needed.height() + 2);
+    }
+    painter.setFont(font());
+}
+
+QStringList Timeline::linesOf(const Block& block) const {
+    QStringList lines{text(block.name)};
+    if (block.ceiling)
+        lines << tr("no load over %1").arg(massWithUnit(*block.ceiling, m_unit));
+    for (const std::string& each : {block.trained, block.note})
+        if (!each.empty())
+            lines << text(each);
+    return lines;
 }
 
 void Timeline::mousePressEvent(QMouseEvent* event) {

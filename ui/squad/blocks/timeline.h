@@ -38,7 +38,7 @@ public:
     void paintPaper(QPainter& painter, const QRectF& target, const QSizeF& points) const override;
     QSizeF paperSize() const override;
     QSize sizeHint() const override;
-    QSize minimumSizeHint() const override { return {320, sizeHint().height()}; }
+    QSize minimumSizeHint() const override { return {320, leastHeight()}; }
     /// Where a block's bar stands, for tests and clicks.
     QRectF barOf(int block) const;
 
@@ -53,10 +53,14 @@ protected:
 private:
     QPointF markOf(int session) const;
     void layOut();
+    int leastHeight() const;
+    double barHeight() const; ///< px: as high as the room allows
     double x(long day) const;
     double lineHeight() const;
     void paintMonths(QPainter& painter) const;
     void paintBar(QPainter& painter, int block) const;
+    void paintMarks(QPainter& painter) const;
+    QStringList linesOf(const Block& block) const;
 
     charts::ChartMenu* m_menu;
     LoadUnit m_unit;

@@ -30,7 +30,8 @@ struct SquadForestWords {
     Q_DECLARE_TR_FUNCTIONS(SquadForestWords)
 };
 
-constexpr double squadRow = 1.75, sideRoom = 0.4; // of the text's size
+constexpr double squadRow = 1.75, sideRoom = 0.4; // of the text's size, at the least
+constexpr double highestRow = 4;                  // and at the most: the chart takes its room
 constexpr double underKey = 4;
 constexpr double tickRoom = 4.5; // that a tick's figure takes
 constexpr int mostTicks = 8;
@@ -128,13 +129,11 @@ Columns columnsOf(const SquadForest& data, double textSize, double width) {
 }
 
 void paintRow(QPainter& painter, const PlotFrame& f, const SquadForestRow& row, double y,
-              bool ringed, bool ofAll) {
+              double high, bool ringed, bool ofAll) {
     const look::Ground& g = f.ground;
     if (row.smallest) {
         const double left = f.x(-*row.smallest), right = f.x(*row.smallest);
-        painter.fillRect(
-            QRectF(left, y - squadRow * f.textSize / 2, right - left, squadRow * f.textSize),
-            look::smallestBrush(g));
+        painter.fillRect(QRectF(left, y - high / 2, right - left, high), look::smallestBrush(g));
     }
     const double cap = 0.3 * f.textSize;
     const double left = std::max(f.x(row.interval.low), f.area.left());
@@ -241,10 +240,17 @@ SquadForest squadForestRows(const SquadForest& data, std::size_t first, std::siz
     return some;
 }
 
-double squadForestHeight(const SquadForest& data, double textSize, double width) {
+namespace {
+/// All but the rows.
+double aroundRows(const SquadForest& data, double textSize, double width) {
     const double side = sideRoom * textSize;
     return side + keyRoom(data, textSize, width - 2 * side) + underKey +
-           squadRow * textSize * rowsOf(data) + charts::xAxisRoom(textSize, true) + textSize;
+           charts::xAxisRoom(textSize, true) + textSize;
+}
+} // namespace
+
+double squadForestHeight(const SquadForest& data, double textSize, double width) {
+    return aroundRows(data, textSize, width) + squadRow * textSize * rowsOf(data);
 }
 
 void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest& data,
@@ -258,6 +264,9 @@ void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest
     const double side = sideRoom * textSize;
     const Columns columns = columnsOf(data, textSize, target.width());
     const double key = keyRoom(data, textSize, target.width() - 2 * side);
+    const double high =
+        std::clamp((target.height() - aroundRows(data, textSize, target.width())) / rowsOf(data),
+                   squadRow * textSize, highestRow * textSize);
     charts::paintKey(painter, keyOf(data, ground), charts::chartFont(textSize, 0.9),
                      target.adjusted(side, side, -side, 0), ground.ink);
     PlotFrame f{.from = data.scale.from,
@@ -268,7 +277,7 @@ void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest
     f.area =
         QRectF(QPointF(target.left() + side + columns.names, target.top() + side + key + underKey),
                QPointF(target.right() - columns.words - side,
-                       target.top() + side + key + underKey + squadRow * textSize * rowsOf(data)));
+                       target.top() + side + key + underKey + high * rowsOf(data)));
     // In a narrow window fewer ticks, so that their figures stand apart.
     const int most = static_cast<int>(f.area.width() / (tickRoom * textSize));
     f.paintXAxis(painter, data.title,
@@ -280,10 +289,10 @@ void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest
     painter.drawLine(QPointF(f.x(0), f.area.top()), QPointF(f.x(0), f.area.bottom()));
     const QFontMetricsF metrics(charts::chartFont(textSize));
     const auto paint = [&](const SquadForestRow& row, std::size_t place, bool edge, bool ofAll) {
-        const double y = f.area.top() + squadRow * textSize * (static_cast<double>(place) + 0.5);
+        const double y = f.area.top() + high * (static_cast<double>(place) + 0.5);
         if (edge) {
             painter.setPen(look::checkLoadPen(ground));
-            const double above = y - squadRow * textSize / 2;
+            const double above = y - high / 2;
             painter.drawLine(QPointF(target.left() + side, above),
                              QPointF(target.right() - side, above));
         }
@@ -298,7 +307,7 @@ void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest
                          firstPartsOf(row.word, metrics, columns.words));
         painter.setFont(charts::chartFont(textSize, 0.9));
         if (row.change)
-            paintRow(painter, f, row, y, ring, ofAll);
+            paintRow(painter, f, row, y, high, ring, ofAll);
         else
             paintReason(painter, f, row, y, side);
     };

@@ -49,7 +49,7 @@ questions::LiftSide sideOf(const answers::Period& period, SessionId session) {
 
 /// The columns as wide as what they hold; the reading, the last, wraps in what is left.
 void restToReading(QTableView& table) {
-    constexpr int leastReading = 130;
+    constexpr int leastReading = 100;
     const WidthsFirst widths(table);
     QHeaderView* columns = table.horizontalHeader();
     table.resizeColumnsToContents();
@@ -118,7 +118,7 @@ void SquadPage::build() {
     split->setChildrenCollapsible(false);
     split->addWidget(scroll);
     split->addWidget(m_view);
-    split->setSizes({400, 660});
+    split->setSizes({430, 630});
     m_compare = new QPushButton(tr("Compare &both sessions"));
     m_compare->setToolTip(tr("A double click on the athlete does the same"));
     m_open = new QPushButton(tr("&Open the later session"));
@@ -203,7 +203,7 @@ void SquadPage::refresh(Logbook::What /*what*/, SessionId /*session*/) {
 void SquadPage::reload() {
     try {
         if (!m_lift) {
-            showNothing(tr("Choose a lift."));
+            showNothing(m_way->sayMissing(m_logbook.log(), tr("Choose a lift."), false));
             return;
         }
         m_value = m_logbook.log().lift(*m_lift).value;
@@ -225,7 +225,7 @@ void SquadPage::reload() {
 void SquadPage::chooseDefaults() {
     const auto blocks = m_logbook.log().blocks();
     const auto& days = m_logbook.context(*m_lift).days;
-    m_way->setVisible(days.empty());
+    m_way->sayMissing(m_logbook.log(), {}, days.empty());
     if (days.empty())
         return;
     if (const auto two = lastTwoBlocks(blocks, days)) {
@@ -308,7 +308,7 @@ void SquadPage::showPart(int part) {
         return;
     m_part->setCurrentIndex(part);
     const answers::SquadPart& shown = m_squad->parts[static_cast<std::size_t>(part)];
-    m_table->setTable(squadHeadings(shown, m_squad->level, m_logbook.loadUnit()),
+    m_table->setTable(inTwoLines(squadHeadings(shown, m_squad->level, m_logbook.loadUnit())),
                       squadRows(shown, m_squad->level, m_logbook.loadUnit()), 3, 7);
     m_view->setColumnHidden(smallestColumn, true); // told in the row's tip, and drawn
     restToReading(*m_view);

@@ -60,9 +60,10 @@ void AgreementView::build() {
     split->addWidget(tables);
     split->setSizes({640, 560});
     auto* layout = new QVBoxLayout(this);
-    layout->addLayout(row);
+    layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_sentence);
     layout->addWidget(split, 1);
+    layout->addLayout(row); // the answer first
 }
 
 QString AgreementView::sentence() const {

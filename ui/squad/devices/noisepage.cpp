@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/devices/noisepage.h"
 
+#include "ui/parts/striptabs.h"
+#include "ui/parts/wayon.h"
 #include "ui/squad/devices/agreementview.h"
 #include "ui/squad/devices/noiseview.h"
 
+#include <QHBoxLayout>
 #include <QTabBar>
 #include <QTabWidget>
 #include <QVBoxLayout>
@@ -15,9 +18,14 @@ NoisePage::NoisePage(Logbook& logbook, QWidget* parent)
     auto* tabs = new QTabWidget;
     tabs->addTab(m_noise, tr("From &repeat tests"));
     tabs->addTab(m_agreement, tr("&Between devices"));
-    tabs->tabBar()->setAccessibleName(tr("Kinds of noise"));
+    m_strip = new QHBoxLayout;
+    m_strip->setSpacing(12);
+    m_strip->addWidget(barInStrip(*tabs, tr("Kinds of noise")));
+    m_strip->addStretch(1);
+    m_noise->setWay(new WayOn(*this, Place::Session));
     auto* layout = new QVBoxLayout(this);
-    layout->addWidget(tabs);
+    layout->addLayout(m_strip);
+    layout->addWidget(tabs, 1);
 }
 
 void NoisePage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {

@@ -4,7 +4,7 @@
 
 #include "ui/parts/taskpage.h"
 
-class QTabWidget;
+class QBoxLayout;
 
 namespace slopebook::ui {
 
@@ -19,10 +19,13 @@ public:
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;
 
+    /// The control line: the lift stands first in it.
+    QBoxLayout* strip() const { return m_strip; }
     NoiseView& noise() { return *m_noise; }
     AgreementView& agreement() { return *m_agreement; }
 
 private:
+    QBoxLayout* m_strip;
     std::optional<AthleteId> m_athlete;
     std::optional<LiftId> m_lift;
     NoiseView* m_noise;

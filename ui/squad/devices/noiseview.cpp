@@ -3,9 +3,11 @@
 
 #include "core/answers/squadsummary.h"
 #include "ui/parts/fold.h"
+#include "ui/parts/givesway.h"
 #include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
+#include "ui/parts/wayon.h"
 #include "ui/squad/devices/noisechart.h"
 #include "ui/squad/devices/noiserows.h"
 #include "ui/words/format.h"
@@ -66,14 +68,21 @@ void NoiseView::build() {
     split->addWidget(m_repeatView);
     split->setSizes({260, 150, 90});
     auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_inUse);
     layout->addWidget(split, 1);
+    layout->addStretch();
     auto* more = new QHBoxLayout;
     more->addWidget(m_every);
     more->addWidget(new FoldButton(tr("Repeat &tests used"), {m_repeatView}));
     more->addStretch(1);
     layout->addLayout(more);
-    layout->addWidget(m_told);
+    layout->addWidget(new GivesWay(m_told, 2));
+}
+
+void NoiseView::setWay(WayOn* way) {
+    m_way = way;
+    qobject_cast<QVBoxLayout*>(layout())->insertWidget(1, way);
 }
 
 void NoiseView::resizeEvent(QResizeEvent* event) {
@@ -96,20 +105,26 @@ void NoiseView::reload() {
                      questions::noiseGroups(m_logbook.log(), m_logbook.context(lift.id), m_athlete))
                     groups.push_back(std::move(group));
         const auto names = namesIn(m_logbook.log(), groups);
-        m_inUse->setText(inUseText(groups));
-        m_inUse->setVisible(!groups.empty() && !m_every->isChecked()); // else the table alone
+        const bool none = groups.empty();
+        const QString choose = tr("Choose a lift, or every lift.");
+        if (m_way)
+            m_inUse->setText(
+                m_way->sayMissing(m_logbook.log(), none ? choose : inUseText(groups), false));
+        else
+            m_inUse->setText(none ? choose : inUseText(groups));
+        m_inUse->setVisible(none || !m_every->isChecked()); // else the table alone
+        m_noiseView->setVisible(!none);
         m_chart->setVisible(!groups.empty() && !m_every->isChecked());
         m_chart->setData(noiseData(groups, m_logbook.loadUnit()));
         m_chart->setSpokenText(m_inUse->text());
-        m_noise->setTable(noiseHeadings(m_logbook.loadUnit()),
+        m_noise->setTable(inTwoLines(noiseHeadings(m_logbook.loadUnit())),
                           noiseRows(groups, m_logbook.loadUnit()), 4, 10);
         m_repeats->setTable(repeatHeadings(), repeatRows(groups, names), 5, 6);
         for (QTableView* view : {m_noiseView, m_repeatView}) {
             const WidthsFirst widths(*view); // a log may hold thousands of repeat tests
             view->resizeColumnsToContents();
         }
-        m_told->setText(groups.empty() ? tr("Choose a lift, or every lift.")
-                                       : said(answers::repeatTestMethod()));
+        m_told->setText(none ? QString() : said(answers::repeatTestMethod()));
     } catch (const std::exception& error) {
         m_noise->setTable(noiseHeadings(m_logbook.loadUnit()), {}, 4, 10);
         m_repeats->setTable(repeatHeadings(), {}, 5, 6);

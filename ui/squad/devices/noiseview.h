@@ -18,12 +18,15 @@ namespace slopebook::ui {
 
 class NoiseChart;
 class Sentence;
+class WayOn;
 
 class NoiseView final : public QWidget {
     Q_OBJECT
 public:
     explicit NoiseView(Logbook& logbook, QWidget* parent = nullptr);
 
+    /// Stands under a sentence that says what is missing.
+    void setWay(WayOn* way);
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift);
     const TextTable& noise() const { return *m_noise; }
     const TextTable& repeats() const { return *m_repeats; }
@@ -39,6 +42,7 @@ private:
     std::optional<AthleteId> m_athlete;
     std::optional<LiftId> m_lift;
     QCheckBox* m_every;
+    WayOn* m_way = nullptr;
     Sentence* m_inUse;
     NoiseChart* m_chart; ///< what readings are made with, before all tables
     QLabel* m_told;

@@ -4,6 +4,7 @@
 #include "core/questions/duequestions.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
+#include "ui/parts/wayon.h"
 #include "ui/squad/due/dueprint.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -66,6 +67,7 @@ void DuePage::build() {
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(strip);
     layout->addWidget(m_sentence);
+    layout->addWidget(m_way = new WayOn(*this, Place::Session));
     layout->addWidget(m_view, 1);
     layout->addWidget(m_notes);
     m_rest = new QWidget; // the room that a table with rows would take
@@ -99,7 +101,8 @@ void DuePage::reload() {
     const auto kept = current();
     try {
         m_due = questions::squadDueOn(m_logbook.log(), m_clock.today(), {}, m_weeks->value());
-        m_sentence->setText(said(answers::dueWords(*m_due), m_logbook.loadUnit()));
+        m_sentence->setText(m_way->sayMissing(
+            m_logbook.log(), said(answers::dueWords(*m_due), m_logbook.loadUnit()), false));
         m_rows->setTable(dueHeadings(), dueRows(*m_due, m_logbook.loadUnit()), 3, 4);
         m_notes->setText(dueNotes(*m_due, m_logbook.loadUnit()).join(u'\n'));
     } catch (const std::exception& error) {

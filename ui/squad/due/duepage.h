@@ -16,6 +16,7 @@ class QTableView;
 namespace slopebook::ui {
 
 class Sentence;
+class WayOn;
 
 class DuePage final : public PaperTask {
     Q_OBJECT
@@ -47,6 +48,7 @@ private:
     QBoxLayout* m_strip = nullptr;
     QSpinBox* m_weeks;
     Sentence* m_sentence;
+    WayOn* m_way; ///< where nobody is there yet
     QLabel* m_notes;
     TextTable* m_rows;
     QTableView* m_view;

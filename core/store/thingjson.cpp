@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/thingjson.h"
+
+#include "core/log/contentreader.h"
+#include "core/model/errors.h"
+#include "core/model/phrases/store.h"
+#include "core/store/thingvisitors.h"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+
+namespace slopebook::store {
+
+namespace {
+/// What is spoken of within one content, each with a number from 1 on.
+class SpokenOf {
+public:
+    std::int64_t key(const Sixteen& uuid) {
+        const auto known = std::find(m_uuids.begin(), m_uuids.end(), uuid);
+        const auto at = known - m_uuids.begin();
+        if (known == m_uuids.end())
+            m_uuids.push_back(uuid);
+        return at + 1;
+    }
+    Sixteen uuid(std::int64_t key) const { return m_uuids.at(static_cast<std::size_t>(key - 1)); }
+
+private:
+    std::vector<Sixteen> m_uuids;
+};
+
+/// Of a conflict what lost is bytes, not text.
+log::Thing withHex(log::Thing thing) {
+    if (auto* conflict = std::get_if<log::ConflictThing>(&thing))
+        conflict->content = hexOf(conflict->content);
+    return thing;
+}
+
+template <class Value>
+bool readJsonAs(std::string_view kind, JsonReader& reader, log::Thing& thing) {
+    if (kind != log::ThingColumns<Value>::kind)
+        return false;
+    Value value{};
+    log::ThingColumns<Value>::visit(value, reader);
+    thing = std::move(value);
+    return true;
+}
+
+template <std::size_t... index>
+bool readJsonAsAny(std::string_view kind, JsonReader& reader, log::Thing& thing,
+                   std::index_sequence<index...> /*all*/) {
+    return (readJsonAs<std::variant_alternative_t<index, log::Thing>>(kind, reader, thing) || ...);
+}
+} // namespace
+
+void refuseJson(std::string_view name) {
+    throw BadInput(say("an atom whose '%1' cannot be read", std::string(name)),
+                   say("what a store of this version holds"));
+}
+
+std::string_view listName(std::string_view first) {
+    constexpr std::array<std::pair<std::string_view, std::string_view>, 6> names{
+        {{"velocity", "velocities"},
+         {"bar", "bars"},
+         {"plate", "plates"},
+         {"fixed", "fixed"},
+         {"test", "tests"},
+         {"load_g", "ladder_g"}}};
+    for (const auto& [one, many] : names)
+        if (one == first)
+            return many;
+    return first;
+}
+
+std::string hexOf(std::string_view bytes) {
+    constexpr char digits[] = "0123456789abcdef";
+    std::string hex;
+    for (const char byte : bytes) {
+        const auto value = static_cast<unsigned char>(byte);
+        hex += digits[value >> 4];
+        hex += digits[value & 15];
+    }
+    return hex;
+}
+
+std::string bytesOfHex(std::string_view hex) {
+    std::string bytes;
+    for (std::size_t at = 0; at < hex.size(); at += 2) {
+        unsigned value = 0;
+        const char* const begin = hex.data() + at;
+        const auto read = hex.size() - at < 2
+                              ? std::from_chars_result{begin, std::errc::invalid_argument}
+                              : std::from_chars(begin, begin + 2, value, 16);
+        if (read.ec != std::errc{} || read.ptr != begin + 2)
+            refuseJson("content");
+        bytes += static_cast<char>(value);
+    }
+    return bytes;
+}
+
+std::string jsonOfContent(std::string_view bytes) {
+    SpokenOf spoken;
+    const log::Thing thing =
+        withHex(log::readContent(bytes, [&](const char* /*kind*/, const Sixteen& uuid) {
+            return std::optional(spoken.key(uuid));
+        }));
+    const log::UuidOf uuids = [&](const char* /*kind*/, std::int64_t key) {
+        return spoken.uuid(key);
+    };
+    return std::visit(
+        [&]<class Value>(const Value& value) {
+            JsonWriter writer(uuids, hasParent(log::ThingColumns<Value>::kind));
+            log::ThingColumns<Value>::visit(value, writer);
+            return writer.json();
+        },
+        thing);
+}
+
+std::string contentOfJson(std::string_view kind, const std::optional<Sixteen>& parent,
+                          std::string_view json) {
+    if (hasParent(kind) != parent.has_value())
+        refuseJson("parent");
+    SpokenOf spoken;
+    const KeyFor keys = [&](const char* /*kind*/, const Sixteen& uuid) { return spoken.key(uuid); };
+    const JsonValue object = readJson(json);
+    JsonReader reader(object, keys, parent);
+    log::Thing thing;
+    if (!readJsonAsAny(kind, reader, thing,
+                       std::make_index_sequence<std::variant_size_v<log::Thing>>{}))
+        refuseJson("kind");
+    if (auto* conflict = std::get_if<log::ConflictThing>(&thing))
+        conflict->content = bytesOfHex(conflict->content);
+    const log::UuidOf uuids = [&](const char* /*kind*/, std::int64_t key) {
+        return spoken.uuid(key);
+    };
+    return log::contentOf(uuids, thing).bytes();
+}
+
+Atom atomOf(const log::Carried& carried, const Sixteen& squad) {
+    const bool shared =
+        carried.kind == "lift" || carried.kind == "test" || carried.kind == "device";
+    Atom atom{.kind = carried.kind,
+              .uuid = carried.uuid,
+              .squad = shared ? everybody : squad,
+              .alive = carried.alive};
+    if (carried.parent)
+        atom.parent = carried.parent->uuid;
+    if (!carried.content.empty())
+        atom.content = jsonOfContent(carried.content);
+    for (const log::Step& step : carried.trail)
+        atom.trail.push_back({.revision = step.revision, .hash = step.hash});
+    return atom;
+}
+
+log::Carried carriedOf(const Atom& atom) {
+    log::Carried carried{.kind = atom.kind, .uuid = atom.uuid, .alive = atom.alive};
+    for (const Step& step : atom.trail)
+        carried.trail.push_back({.revision = step.revision, .hash = step.hash});
+    if (!atom.content)
+        return carried;
+    carried.content = contentOfJson(atom.kind, atom.parent, *atom.content);
+    carried.hash = log::hashOf(carried.content);
+    if (atom.trail.empty() || log::stepHash(carried.hash, atom.alive) != atom.trail.back().hash)
+        throw BadInput(say("%1 of the store that does not say what it was sent as", atom.kind),
+                       say("what its last revision was made from"));
+    carried.parent = log::parentOf(carried.content);
+    if (const JsonValue said = readJson(*atom.content); atom.kind == "session")
+        if (const JsonValue* into = said.member("into"))
+            carried.into = uuidFromText(into->text);
+    return carried;
+}
+
+} // namespace slopebook::store
