@@ -7343,6 +7343,394 @@ liegt über dem geschätzten 1RM</translation>
         <source>what its last revision was made from</source>
         <translation>woraus seine letzte Fassung entstand</translation>
     </message>
+    <message>
+        <source>That choice is not open any more. Nothing was changed.</source>
+        <translation>Diese Wahl ist nicht mehr offen. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>That name or number is taken by another: %1. Change that one first. Nothing was changed.</source>
+        <translation>Diesen Namen oder diese Nummer hat ein anderes: %1. Ändern Sie das zuerst. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>Nobody knows any more what the other side said. Nothing was changed.</source>
+        <translation>Was auf der anderen Seite stand, weiß niemand mehr. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>velocity</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>what counts</source>
+        <translation>was zählt</translation>
+    </message>
+    <message>
+        <source>thrown or jumped</source>
+        <translation>geworfen oder gesprungen</translation>
+    </message>
+    <message>
+        <source>moves the body</source>
+        <translation>bewegt den Körper</translation>
+    </message>
+    <message>
+        <source>MVT, m/s</source>
+        <translation>MVT, m/s</translation>
+    </message>
+    <message>
+        <source>SD of the MVT, m/s</source>
+        <translation>SD der MVT, m/s</translation>
+    </message>
+    <message>
+        <source>whose MVT</source>
+        <translation>wessen MVT</translation>
+    </message>
+    <message>
+        <source>source of the MVT</source>
+        <translation>Quelle der MVT</translation>
+    </message>
+    <message>
+        <source>smallest change, m/s</source>
+        <translation>kleinste Änderung, m/s</translation>
+    </message>
+    <message>
+        <source>smallest change of the 1RM, kg</source>
+        <translation>kleinste Änderung des 1RM, kg</translation>
+    </message>
+    <message>
+        <source>first day</source>
+        <translation>erster Tag</translation>
+    </message>
+    <message>
+        <source>last day</source>
+        <translation>letzter Tag</translation>
+    </message>
+    <message>
+        <source>ceiling</source>
+        <translation>Obergrenze</translation>
+    </message>
+    <message>
+        <source>trained</source>
+        <translation>trainiert</translation>
+    </message>
+    <message>
+        <source>sessions a week, fewest</source>
+        <translation>Einheiten je Woche, wenigstens</translation>
+    </message>
+    <message>
+        <source>sessions a week, most</source>
+        <translation>Einheiten je Woche, höchstens</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>Einheit der Größe</translation>
+    </message>
+    <message>
+        <source>higher is better</source>
+        <translation>höher ist besser</translation>
+    </message>
+    <message>
+        <source>two sides</source>
+        <translation>zwei Seiten</translation>
+    </message>
+    <message>
+        <source>both sides too</source>
+        <translation>auch beidseitig</translation>
+    </message>
+    <message>
+        <source>best attempts</source>
+        <translation>beste Versuche</translation>
+    </message>
+    <message>
+        <source>attempts</source>
+        <translation>Versuche</translation>
+    </message>
+    <message>
+        <source>formula</source>
+        <translation>Formel</translation>
+    </message>
+    <message>
+        <source>decimals</source>
+        <translation>Dezimalstellen</translation>
+    </message>
+    <message>
+        <source>typical error</source>
+        <translation>typischer Fehler</translation>
+    </message>
+    <message>
+        <source>typical error in percent</source>
+        <translation>typischer Fehler in Prozent</translation>
+    </message>
+    <message>
+        <source>source of the typical error</source>
+        <translation>Quelle des typischen Fehlers</translation>
+    </message>
+    <message>
+        <source>smallest change</source>
+        <translation>kleinste Änderung</translation>
+    </message>
+    <message>
+        <source>source of the smallest change</source>
+        <translation>Quelle der kleinsten Änderung</translation>
+    </message>
+    <message>
+        <source>plate</source>
+        <translation>Scheibe</translation>
+    </message>
+    <message>
+        <source>pairs</source>
+        <translation>Paare</translation>
+    </message>
+    <message>
+        <source>alone or added</source>
+        <translation>allein oder zusätzlich</translation>
+    </message>
+    <message>
+        <source>use</source>
+        <translation>Verwendung</translation>
+    </message>
+    <message>
+        <source>lift</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>test</source>
+        <translation>Test</translation>
+    </message>
+    <message>
+        <source>device</source>
+        <translation>Messgerät</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>surface</source>
+        <translation>Untergrund</translation>
+    </message>
+    <message>
+        <source>footwear</source>
+        <translation>Schuhe</translation>
+    </message>
+    <message>
+        <source>technique</source>
+        <translation>Technik</translation>
+    </message>
+    <message>
+        <source>planned sets</source>
+        <translation>geplante Sätze</translation>
+    </message>
+    <message>
+        <source>takes turns</source>
+        <translation>wechselt ab</translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation>Last</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>repeats</source>
+        <translation>wiederholt</translation>
+    </message>
+    <message>
+        <source>true maximum</source>
+        <translation>echtes Maximum</translation>
+    </message>
+    <message>
+        <source>outcome</source>
+        <translation>Ausgang</translation>
+    </message>
+    <message>
+        <source>reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>RPE</source>
+        <translation>RPE</translation>
+    </message>
+    <message>
+        <source>left out because</source>
+        <translation>ausgeschlossen, weil</translation>
+    </message>
+    <message>
+        <source>speed, m/s</source>
+        <translation>Geschwindigkeit, m/s</translation>
+    </message>
+    <message>
+        <source>side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>contact time, s</source>
+        <translation>Kontaktzeit, s</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ohne</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>athlete</source>
+        <translation>Athlet</translation>
+    </message>
+    <message>
+        <source>training block</source>
+        <translation>Trainingsblock</translation>
+    </message>
+    <message>
+        <source>set of equipment</source>
+        <translation>Ausrüstung</translation>
+    </message>
+    <message>
+        <source>station</source>
+        <translation>Station</translation>
+    </message>
+    <message>
+        <source>session</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>conditions of a lift</source>
+        <translation>Bedingungen einer Übung</translation>
+    </message>
+    <message>
+        <source>conditions of a test</source>
+        <translation>Bedingungen eines Tests</translation>
+    </message>
+    <message>
+        <source>set</source>
+        <translation>Satz</translation>
+    </message>
+    <message>
+        <source>attempt</source>
+        <translation>Versuch</translation>
+    </message>
+    <message>
+        <source>what was not possible</source>
+        <translation>was nicht möglich war</translation>
+    </message>
+    <message>
+        <source>check load</source>
+        <translation>Prüflast</translation>
+    </message>
+    <message>
+        <source>place in a roster</source>
+        <translation>Platz in einer Reihenfolge</translation>
+    </message>
+    <message>
+        <source>choice</source>
+        <translation>Wahl</translation>
+    </message>
+    <message>
+        <source>one that nobody knows any more</source>
+        <translation>etwas, das niemand mehr kennt</translation>
+    </message>
+    <message>
+        <source>set %1</source>
+        <translation>Satz %1</translation>
+    </message>
+    <message>
+        <source>attempt %1</source>
+        <translation>Versuch %1</translation>
+    </message>
+    <message>
+        <source>changed in both logs</source>
+        <translation>in beiden Protokollen geändert</translation>
+    </message>
+    <message>
+        <source>two of one name: this one has another name now</source>
+        <translation>zwei mit demselben Namen: dies hier heißt jetzt anders</translation>
+    </message>
+    <message>
+        <source>two sessions of one day and number: this one has another number now</source>
+        <translation>zwei Einheiten mit demselben Tag und derselben Nummer: diese hat jetzt eine andere Nummer</translation>
+    </message>
+    <message>
+        <source>two that can only be one, and did not say the same</source>
+        <translation>zwei, die nur eins sein können und Verschiedenes sagten</translation>
+    </message>
+    <message>
+        <source>removed in one log, in use in the other: it is back</source>
+        <translation>im einen Protokoll entfernt, im anderen verwendet: es ist wieder da</translation>
+    </message>
+    <message>
+        <source>no repeat test any more: what it repeated is another athlete&apos;s, or repeats it</source>
+        <translation>kein Wiederholungstest mehr: was er wiederholte, gehört einem anderen Athleten oder wiederholt ihn</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is this log itself. Nothing was changed.</source>
+        <translation>„%1“ ist dieses Protokoll selbst. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>a %1 whose trail does not lead to what it says</source>
+        <translation>etwas (%1), dessen Spur nicht zu dem führt, was es sagt</translation>
+    </message>
+    <message>
+        <source>two of a %1 under one identity</source>
+        <translation>zwei (%1) unter einer Kennung</translation>
+    </message>
+    <message>
+        <source>one kind of thing under one identity</source>
+        <translation>eine Art von Ding unter einer Kennung</translation>
+    </message>
+    <message>
+        <source>a %1 under the identity of a %2</source>
+        <translation>etwas (%1) unter der Kennung von etwas anderem (%2)</translation>
+    </message>
+    <message>
+        <source>a %1 that speaks of what is not there</source>
+        <translation>etwas (%1), das von etwas spricht, das nicht da ist</translation>
+    </message>
+    <message>
+        <source>what it speaks of in the same log</source>
+        <translation>das, wovon es spricht, im selben Protokoll</translation>
+    </message>
+    <message>
+        <source>number %1 of a %2</source>
+        <translation>Nummer %1 (%2)</translation>
+    </message>
+    <message>
+        <source>a number from 1 to %1</source>
+        <translation>eine Nummer von 1 bis %1</translation>
+    </message>
+    <message>
+        <source>something in use that was removed before logs kept what was</source>
+        <translation>etwas Verwendetes, das entfernt wurde, bevor Protokolle Entferntes aufhoben</translation>
+    </message>
+    <message>
+        <source>a log in which it still is</source>
+        <translation>ein Protokoll, in dem es noch steht</translation>
+    </message>
+    <message>
+        <source>what was to be taken does not stand as it was written (%1, %2)</source>
+        <translation>was zu übernehmen war, steht nicht so da, wie es geschrieben wurde (%1, %2)</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>
