@@ -102,16 +102,16 @@ private Q_SLOTS:
         QVERIFY(list->hasFocus());
         QTest::keyClick(list, Qt::Key_Down);
         QCOMPARE(list->indexOfTopLevelItem(list->currentItem()), 1);
+        // A button that is pressed by its key goes down first, and acts a moment later.
         for (int left = 3; left > 0; --left) {
-            QCOMPARE(list->topLevelItemCount(), left);
             const bool name = list->currentItem()->text(0) == QLatin1String("athlete");
             QTest::keyClick(&dialog, Qt::Key_T, Qt::AltModifier);
-            if (!name)
-                continue;
-            // The other one is still called so: said in place, nothing changed.
-            QCOMPARE(list->topLevelItemCount(), left);
-            QVERIFY(named<QLabel>(dialog, "choiceProblem")->isVisible());
-            QTest::keyClick(&dialog, Qt::Key_K, Qt::AltModifier);
+            if (name) { // the other one is still called so: said in place, nothing changed
+                QTRY_VERIFY(named<QLabel>(dialog, "choiceProblem")->isVisible());
+                QCOMPARE(list->topLevelItemCount(), left);
+                QTest::keyClick(&dialog, Qt::Key_K, Qt::AltModifier);
+            }
+            QTRY_COMPARE(list->topLevelItemCount(), left - 1);
         }
         QCOMPARE(dialog.result(), static_cast<int>(QDialog::Accepted)); // none is left
         QVERIFY(desks::openConflicts(logbook.log()).empty());
