@@ -2,6 +2,7 @@
 #include "ui/squad/changes/squadrows.h"
 
 #include "core/answers/figures.h"
+#include "core/answers/method.h"
 #include "core/answers/readingwords.h"
 #include "core/answers/sources.h"
 #include "core/answers/squadmean.h"
@@ -130,7 +131,7 @@ QStringList squadNotes(const answers::Squad& squad, LoadUnit unit) {
     QStringList notes{said(answers::squadChanceWords(squad), unit)};
     for (const answers::Note& note : squad.notes)
         notes << said(asSentence(note.words), unit);
-    notes << said(answers::squadMethod());
+    notes << said(answers::intervalsOfOneAthlete()) << said(answers::squadMethod());
     return notes;
 }
 
