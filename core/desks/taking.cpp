@@ -83,9 +83,9 @@ void requireSense(const Desk& desk) {
         if (!atom.thing)
             continue;
         const std::string kind(kindOf(*atom.thing));
-        eachReference(*atom.thing, [&](Slot of) {
+        eachReference(*atom.thing, [&, self = slot, lives = atom.alive](Slot of) {
             const auto spoken = desk.find(of);
-            if (spoken == desk.end() || of == slot || (atom.alive && !spoken->second.alive))
+            if (spoken == desk.end() || of == self || (lives && !spoken->second.alive))
                 throw BadInput(say("a %1 that speaks of what is not there", kind),
                                say("what it speaks of in the same log"));
         });

@@ -90,23 +90,23 @@ private:
     }
 
     SessionId sessionFor(AthleteId athlete, const StagedBattery& staged) {
-        const auto [known, isNew] = m_sessions.try_emplace(athlete);
+        const auto [place, isNew] = m_sessions.try_emplace(athlete);
+        auto& known = place->second;
         if (isNew) {
             for (const auto& held : m_log.sessions(athlete))
-                known->second.emplace(std::pair{held.value.date, held.value.ordinal}, held.id);
-            m_met.eachSession(athlete, [&](const auto& day, SessionId id) {
-                known->second.insert_or_assign(day, id);
-            });
+                known.emplace(std::pair{held.value.date, held.value.ordinal}, held.id);
+            m_met.eachSession(
+                athlete, [&](const auto& day, SessionId id) { known.insert_or_assign(day, id); });
         }
         const std::pair key{staged.date, staged.ordinal};
-        if (const auto held = known->second.find(key); held != known->second.end())
+        if (const auto held = known.find(key); held != known.end())
             return held->second;
         SessionHead head;
         head.athlete = athlete;
         head.date = staged.date;
         head.ordinal = staged.ordinal;
         const SessionId id = m_log.add(head);
-        known->second.emplace(key, id);
+        known.emplace(key, id);
         ++m_report.sessionsAdded;
         return id;
     }

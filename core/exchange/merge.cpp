@@ -106,19 +106,20 @@ void Merge::finishRows(const Staging& staging) {
 
 auto Merge::sessionsOf(AthleteId athlete) -> std::map<SessionKey, Stored<SessionId, SessionHead>>& {
     const auto [it, isNew] = m_sessions.try_emplace(athlete);
+    auto& sessions = it->second;
     if (!isNew)
-        return it->second;
+        return sessions;
     std::map<SessionId, Stored<SessionId, SessionHead>> held;
     for (auto& stored : m_log.sessions(athlete)) {
-        it->second.emplace(SessionKey{stored.value.date, stored.value.ordinal}, stored);
+        sessions.emplace(SessionKey{stored.value.date, stored.value.ordinal}, stored);
         held.emplace(stored.id, stored);
     }
     if (m_known)
         m_known->eachSession(athlete, [&](const SessionKey& day, SessionId id) {
             if (const auto found = held.find(id); found != held.end())
-                it->second.insert_or_assign(day, found->second);
+                sessions.insert_or_assign(day, found->second);
         });
-    return it->second;
+    return sessions;
 }
 
 /// The session where the log had it before; NotInOrder where it came with these rows.

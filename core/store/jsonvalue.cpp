@@ -46,23 +46,23 @@ private:
     }
 
     JsonValue next(int depth) {
-        using Kind = JsonValue::Kind;
         blanks();
         if (m_rest.empty() || depth > deepest)
             refuse();
-        for (const auto& [word, kind] :
-             {std::pair{"null", Kind::Null}, {"true", Kind::Yes}, {"false", Kind::No}})
+        for (const auto& [word, kind] : {std::pair{"null", JsonValue::Kind::Null},
+                                         {"true", JsonValue::Kind::Yes},
+                                         {"false", JsonValue::Kind::No}})
             if (passed(word))
                 return {.kind = kind};
         switch (m_rest.front()) {
         case '"':
-            return {.kind = Kind::Text, .text = quoted()};
+            return {.kind = JsonValue::Kind::Text, .text = quoted()};
         case '[':
             return list(depth);
         case '{':
             return object(depth);
         default:
-            return {.kind = Kind::Number, .text = number()};
+            return {.kind = JsonValue::Kind::Number, .text = number()};
         }
     }
 
