@@ -83,7 +83,7 @@ void requireEnd(const Trail& trail, const Sixteen& hash, bool alive) {
 }
 } // namespace
 
-void visitCarried(Connection& db, const std::function<void(const Carried&)>& visit) {
+void visitLiving(Connection& db, const std::function<void(const Carried&)>& visit) {
     visitThings(db, rememberedUuidsIn(db),
                 [&](const AtomKey& key, const Content& said, const auto& /*derived*/) {
                     const auto atom = atomOf(db, key);
@@ -91,6 +91,10 @@ void visitCarried(Connection& db, const std::function<void(const Carried&)>& vis
                         notAsWritten(db, key);
                     visit(living(db, *atom, said));
                 });
+}
+
+void visitCarried(Connection& db, const std::function<void(const Carried&)>& visit) {
+    visitLiving(db, visit);
     for (const char* kind : kindsInOrder)
         visitRemoved(db, kind, [&](const RemovedAtom& removed) { visit(gone(db, removed)); });
 }

@@ -29,6 +29,10 @@ struct Carried {
     AtomKey place{};                   ///< in this log, or where it was
 };
 
+/// Everything that stands in the log, what others belong to before them: what was removed is not
+/// read, so that damage to it holds up nobody. Otherwise as visitCarried().
+void visitLiving(Connection& db, const std::function<void(const Carried&)>& visit);
+
 /// Everything that stands in the log or was removed from it, what others belong to before them.
 /// One moment of the log must be held by the caller. Throws LogError (Damaged) where a thing has no
 /// name, or is not as its hash says.

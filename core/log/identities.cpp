@@ -59,8 +59,10 @@ ThingPlace thingPlace(std::string_view content) {
 }
 
 void visitIdentities(const Log& log, const std::function<void(const Identity&)>& visit) {
-    visitCarried(log, [&](const Carried& one) {
-        if (one.alive && one.kind != "conflict")
+    log.impl().settle();
+    const ReadScope moment(log.impl().db);
+    visitLiving(log.impl().db, [&](const Carried& one) {
+        if (one.kind != "conflict")
             visit({.place = thingPlace(one.content), .uuid = one.uuid, .trail = one.trail});
     });
 }
@@ -106,7 +108,9 @@ public:
         static constexpr auto repeats = joined(headColumns, "WHERE repeat_of IS NOT NULL");
         for (Query rows(m_db, repeats.data()); rows.next();) {
             const auto session = readHead(rows);
-            if (const auto atom = atomOf(m_db, {.kind = "session", .one = raw(session.id)}))
+            if (const auto atom = atomOf(m_db, {.kind = "session", .one = raw(session.id)});
+                atom && (!m_before.contains(atom->uuid) ||
+                         m_given.contains(uuids("session", raw(*session.value.repeatOf)))))
                 sayAnew(*atom, contentHash(uuids, session.value));
         }
     }
@@ -115,11 +119,34 @@ public:
 private:
     void take(const Atom& atom, const Content& said) {
         const Sixteen hash = said.hash();
-        if (!m_before.contains(atom.uuid))
-            if (const auto found = m_byPlace.find(thingPlace(said.bytes()));
-                found != m_byPlace.end() && adopt(atom, *found->second, hash))
-                return;
+        if (m_before.contains(atom.uuid)) {
+            // Where it does not say what it said, and speaks of nothing that got another name just
+            // now, that is damage: a new hash would hide it.
+            if (hash != atom.hash && speaksOfRenamed(said.bytes()))
+                sayAnew(atom, hash);
+            return;
+        }
+        if (const auto found = m_byPlace.find(thingPlace(said.bytes()));
+            found != m_byPlace.end() && isThat(atom, *found->second, hash) &&
+            adopt(atom, *found->second, hash))
+            return;
         sayAnew(atom, hash);
+    }
+
+    /// Attempts and gaps are numbered by where they stand: in a table with its rows in another
+    /// order, or with one left out, the number is another one's. They are known by what they say.
+    static bool isThat(const Atom& atom, const Identity& identity, const Sixteen& hash) {
+        const bool numberedAnew = atom.key.kind == "attempt" || atom.key.kind == "gap";
+        return !numberedAnew || (!identity.trail.empty() && identity.trail.back().hash == hash);
+    }
+
+    bool speaksOfRenamed(std::string_view content) const {
+        bool renamed = false;
+        readContent(content, [&](const char* /*kind*/, const Sixteen& uuid) {
+            renamed = renamed || m_given.contains(uuid);
+            return std::optional(std::int64_t{1});
+        });
+        return renamed;
     }
 
     /// What it speaks of has another name now, which the step of this very transaction says.

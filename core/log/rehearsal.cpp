@@ -5,6 +5,7 @@
 #include "core/log/impl.h"
 #include "core/log/layout.h"
 
+#include <cerrno>
 #include <cstdlib>
 #include <fcntl.h>
 #include <string>
@@ -15,29 +16,42 @@ namespace slopebook::log {
 namespace fs = std::filesystem;
 
 Rehearsal::Rehearsal(const fs::path& file) {
+    std::error_code unknown;
+    const fs::path room = fs::temp_directory_path(unknown);
+    bool needed = false;
     try {
         Connection source(file, Connection::Purpose::ReadWrite, Layout::ours().newest());
         if (Query version(source, "PRAGMA user_version");
             !version.next() || version.integer(0) >= Layout::ours().newest())
             return;
-        std::string folder = (fs::temp_directory_path() / "slopebook-try-XXXXXX").string();
+        needed = true; // without a place to try it, nothing may be said to be tried
+        if (unknown)
+            throw systemFailure(unknown.value(), Doing::Make, "slopebook-try");
+        std::string folder = (room / "slopebook-try-XXXXXX").string();
         if (mkdtemp(folder.data()) == nullptr)
-            return;
+            throw systemFailure(errno, Doing::Make, folder);
         m_folder = folder;
         const fs::path copy = m_folder / "log.slopebook";
         const int empty = ::open(copy.c_str(), O_CREAT | O_EXCL | O_RDWR | O_CLOEXEC, 0600);
         if (empty < 0)
-            return;
+            throw systemFailure(errno, Doing::Make, copy);
         ::close(empty);
         copyPages(source, copy);
         m_log = std::make_unique<Log>(Log::open(copy));
         m_log->impl().db.speakAs(file);
-    } catch (const LogError&) {             // NOLINT(bugprone-empty-catch): the log itself says why
-    } catch (const fs::filesystem_error&) { // NOLINT(bugprone-empty-catch): nowhere to copy it to
+    } catch (const LogError& error) {
+        clearAway();
+        if (needed &&
+            (error.kind() == LogError::Kind::Full || error.kind() == LogError::Kind::Unavailable))
+            throw; // of the rest the log itself says why
     }
 }
 
 Rehearsal::~Rehearsal() {
+    clearAway();
+}
+
+void Rehearsal::clearAway() {
     m_log.reset();
     std::error_code ignored;
     if (!m_folder.empty())

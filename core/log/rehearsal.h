@@ -14,7 +14,8 @@ class Rehearsal {
 public:
     /// A copy for this program alone in the system's folder for such, brought up to date and open
     /// for writing; it speaks under the log's name, and goes with this. None of a log of today's
-    /// layout, and none where that cannot be had: then the log itself says why.
+    /// layout, and none of one that cannot be brought up to date: it says why itself. Throws
+    /// LogError where there is no room for it: nothing is said to be tried that was not.
     explicit Rehearsal(const std::filesystem::path& file);
     ~Rehearsal();
     Rehearsal(const Rehearsal&) = delete;
@@ -24,6 +25,8 @@ public:
     Log* log() const { return m_log.get(); }
 
 private:
+    void clearAway();
+
     std::filesystem::path m_folder;
     std::unique_ptr<Log> m_log;
 };

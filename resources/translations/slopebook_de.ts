@@ -12973,7 +12973,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>S&amp;heet</source>
-        <translation>Tabellenblatt</translation>
+        <translation>Tab&amp;ellenblatt</translation>
     </message>
     <message>
         <source>%1 (hidden)</source>
@@ -12981,15 +12981,15 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>The uni&amp;ts stand under the names</source>
-        <translation>Unter den Namen stehen die Einheiten</translation>
+        <translation>Unte&amp;r den Namen stehen die Einheiten</translation>
     </message>
     <message>
         <source>Columns are named by their l&amp;oads</source>
-        <translation>Spalten heißen nach ihren Lasten</translation>
+        <translation>S&amp;palten heißen nach ihren Lasten</translation>
     </message>
     <message>
         <source>Rows in order of ti&amp;me</source>
-        <translation>Zeilen in zeitlicher Reihenfolge</translation>
+        <translation>Zeilen in zeitlicher Reihen&amp;folge</translation>
     </message>
     <message>
         <source>Words of totals, whose rows are left out</source>
@@ -13001,7 +13001,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>Totals left out, rows that be&amp;gin with</source>
-        <translation>Summen weggelassen, Zeilen beginnen mit</translation>
+        <translation>S&amp;ummen weggelassen, Zeilen beginnen mit</translation>
     </message>
     <message>
         <source>one set, its velocities in one cell</source>

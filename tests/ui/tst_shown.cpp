@@ -101,8 +101,9 @@ struct Found {
 /// Where kilograms are meant whatever the coach's unit is: plates and bars as they were typed, what
 /// to write behind a number, a column of a file, a trace's own figures.
 bool sayKilograms(const QString& place, const QWidget& widget, const QString& text) {
-    const QStringList places{u"dialog: equipment"_s, u"dialog: table"_s, u"dialog: import"_s,
-                             u"dialog: help"_s,      u"dialog: trace"_s, u"dialog: about"_s};
+    const QStringList places{u"dialog: equipment"_s, u"dialog: table"_s, u"dialog: odd table"_s,
+                             u"dialog: import"_s,    u"dialog: help"_s,  u"dialog: trace"_s,
+                             u"dialog: about"_s};
     if (std::ranges::any_of(places, [&](const QString& one) { return place.startsWith(one); }))
         return true;
     if (text.contains(u"N/kg"_s) || text.contains(u"per kg of body mass"_s))
@@ -137,8 +138,8 @@ bool english(const QString& text) {
 /// A file's own cells and columns, licences, the citations of sources in their own language; a day
 /// that is being typed.
 bool asItStandsElsewhere(const QString& place, const QWidget& widget) {
-    const QStringList places{u"dialog: table"_s, u"dialog: import"_s, u"dialog: about"_s,
-                             u"dialog: trace"_s, u"dialog: test"_s};
+    const QStringList places{u"dialog: table"_s, u"dialog: odd table"_s, u"dialog: import"_s,
+                             u"dialog: about"_s, u"dialog: trace"_s,     u"dialog: test"_s};
     if (std::ranges::any_of(places, [&](const QString& one) { return place.startsWith(one); }))
         return true;
     return widget.hasFocus() || (widget.parentWidget() && widget.parentWidget()->hasFocus());
