@@ -259,7 +259,7 @@ void TestComparison::smallestByLoad() {
     ComparisonSettings settings;
     settings.smallestVelocity = Smallest{0.06, Smallest::Origin::Published, "a paper"};
     settings.smallestAt[massFromKilograms(60)] =
-        Smallest{0.03, Smallest::Origin::Squad, "0.2 x SD of 12 athletes"};
+        Smallest{0.03, Smallest::Origin::Squad, "0.2 x SD of 12 athletes", 12};
     const auto c = compared(pointsA, pointsB, settings);
     QCOMPARE(at(*c, 60).read.smallest->value, 0.03);
     QVERIFY(at(*c, 60).read.beyondSmallest);
