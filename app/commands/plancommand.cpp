@@ -36,7 +36,7 @@ answers::Target targetFrom(const std::string& text, answers::Target::Kind kind) 
     return {kind, *from, *to};
 }
 
-MassUnit unitOf(const PlanOptions& options) {
+MassUnit planUnit(const PlanOptions& options) {
     return options.pounds ? MassUnit::Pound : MassUnit::Kilogram;
 }
 
@@ -62,7 +62,7 @@ std::vector<FixedMass> fixedFrom(const std::string& text, MassUnit unit) {
 }
 
 Equipment equipmentFrom(const PlanOptions& options, const log::Log& log) {
-    const MassUnit unit = unitOf(options);
+    const MassUnit unit = planUnit(options);
     if (!options.bar.empty() || !options.fixed.empty()) {
         Equipment typed{.name = "as given"};
         if (!options.bar.empty())
@@ -135,10 +135,10 @@ answers::PlanSettings settingsFrom(const PlanOptions& options, const log::Log& l
                            asIs("a velocity loss in %, such as 20"));
     }
     if (!options.ceiling.empty())
-        settings.ceiling = massFrom(options.ceiling, unitOf(options), "a ceiling");
+        settings.ceiling = massFrom(options.ceiling, planUnit(options), "a ceiling");
     settings.side = sideFrom(options.side);
     settings.restrictedFlow = options.restrictedFlow;
-    settings.unit = unitOf(options);
+    settings.unit = planUnit(options);
     return settings;
 }
 
@@ -188,21 +188,21 @@ int runPlan(const PlanOptions& options, const Pages& pages) {
     else if (!about.sessions.empty())
         session = about.sessions.back();
     if (!session)
-        return sayNoAnswer(options, session.why(), unitOf(options));
+        return sayNoAnswer(options, session.why(), planUnit(options));
     about = questions::within(questions::liftContext(log, about.lift.id), std::move(about),
                               session->conditions.device);
     const auto profile = questions::profileOf(about, *session);
     if (!profile)
-        return sayNoAnswer(options, profile.why(), unitOf(options));
+        return sayNoAnswer(options, profile.why(), planUnit(options));
     const questions::PlanDay day =
         questions::planDay(log, about, *session, dayOrToday(options.day));
     if (day.notPossible)
-        return sayNoAnswer(options, *day.notPossible, unitOf(options));
+        return sayNoAnswer(options, *day.notPossible, planUnit(options));
     std::vector<std::string> leftOut;
     const auto plan = answers::plan(about.lift.value, *profile,
                                     settingsFrom(options, log, about, *session, day, leftOut));
     if (!plan)
-        return sayNoAnswer(options, plan.why(), unitOf(options));
+        return sayNoAnswer(options, plan.why(), planUnit(options));
     PlanOut out{.athlete = about.athlete.value.name,
                 .lift = about.lift.value.name,
                 .plan = *plan,

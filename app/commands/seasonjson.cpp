@@ -14,7 +14,7 @@ using namespace answers;
 
 namespace {
 
-std::string unitOf(const Measure& measure) {
+std::string measureUnit(const Measure& measure) {
     return measure.kind == Measure::Kind::Effort ? "RPE" : measure.unit;
 }
 
@@ -92,7 +92,7 @@ std::string seasonJson(const questions::SeasonAnswer& answer) {
             .field("name", measure.name)
             .field("load", measure.load ? std::optional(kilograms(*measure.load)) : std::nullopt)
             .field("side", sideOf(measure))
-            .field("unit", unitOf(measure))
+            .field("unit", measureUnit(measure))
             .field("smallest", row.smallest ? std::optional(row.smallest->value) : std::nullopt);
         json.key("cells").array();
         for (std::size_t j = 0; j < row.cells.size(); ++j)
@@ -142,7 +142,7 @@ std::string seasonCsv(const questions::SeasonAnswer& answer) {
                 exchange::csvText(measure.name),
                 number(measure.load ? std::optional(kilograms(*measure.load)) : std::nullopt),
                 sideOf(measure).value_or(""),
-                exchange::csvText(unitOf(measure)),
+                exchange::csvText(measureUnit(measure)),
                 exchange::csvText(matrix.blocks[j].block.name),
                 std::to_string(cell.sessions),
                 number(cell.value ? std::optional(*cell.value) : std::nullopt),

@@ -21,16 +21,16 @@ std::optional<int> ordinalIn(std::string_view digits) {
 } // namespace
 
 Words periodWords(const std::string& name) {
-    const std::string_view text = name;
-    if (const auto day = parseIsoDate(text))
+    const std::string_view whole = name;
+    if (const auto day = parseIsoDate(whole))
         return inWords(*day);
-    if (const auto mark = text.find('#'); mark != std::string_view::npos)
-        if (const auto day = parseIsoDate(text.substr(0, mark)))
-            if (const auto ordinal = ordinalIn(text.substr(mark + 1)))
+    if (const auto mark = whole.find('#'); mark != std::string_view::npos)
+        if (const auto day = parseIsoDate(whole.substr(0, mark)))
+            if (const auto ordinal = ordinalIn(whole.substr(mark + 1)))
                 return filled(phrases::numberedDay, *day, *ordinal);
-    if (const auto points = text.find(".."); points != std::string_view::npos) {
-        const auto first = parseIsoDate(text.substr(0, points));
-        const auto last = parseIsoDate(text.substr(points + 2));
+    if (const auto points = whole.find(".."); points != std::string_view::npos) {
+        const auto first = parseIsoDate(whole.substr(0, points));
+        const auto last = parseIsoDate(whole.substr(points + 2));
         if (first && last)
             return filled(phrases::stretch, *first, *last);
     }
