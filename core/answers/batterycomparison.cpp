@@ -123,6 +123,14 @@ private:
     const std::array<TestBlock, 2>& m_blocks;
 };
 
+/// In its own unit, which is said: the bars about it are in units of the smallest change.
+Words ownUnit(const Measure& measure, const ReadChange& read) {
+    if (measure.kind == Measure::Kind::OneRm)
+        return maxCell(read);
+    const Words cell = sizedCell(read, measure.decimals);
+    return cell == sizedReading(read) ? cell : say("%1 %2", cell, measure.unit);
+}
+
 /// A row without a bar: why it has none.
 void addWithoutBar(BatteryComparison& battery, const Words& label, const Measure& measure,
                    const ReadChange& read, const Words& why) {
@@ -132,7 +140,7 @@ void addWithoutBar(BatteryComparison& battery, const Words& label, const Measure
         {.label = label,
          .named = figure ? namedReading(label, measure, read) : label,
          .noBar = why,
-         .word = figure ? sizedCell(read, measure.decimals) : readingWords(read.reading),
+         .word = figure ? ownUnit(measure, read) : readingWords(read.reading),
          .reading = figure ? read.reading : Reading::NoFigure,
          .leans = figure ? read.leans() * (measure.higherIsBetter ? 1 : -1) : 0,
          .notComparable = apart});

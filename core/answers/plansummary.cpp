@@ -5,6 +5,7 @@
 #include "core/answers/sources.h"
 #include "core/model/phrases/answers.h"
 
+#include <cmath>
 #include <utility>
 
 namespace slopebook::answers {
@@ -36,6 +37,28 @@ Words expectation(const NextTest& next) {
                : say("The best ladder can be expected to give the estimated 1RM to ± %1.", half);
 }
 
+/// The chosen loads: those within the estimated 1RM, the first of them, and those over it.
+struct Chosen {
+    std::vector<Words> within = {}, over = {};
+    const PlannedLoad* first = nullptr;
+};
+
+Chosen chosenOf(const Plan& plan) {
+    Chosen chosen;
+    for (const std::size_t i : plan.chosen) {
+        const PlannedLoad& load = plan.loads[i];
+        const bool over = load.percent && *load.percent > 100;
+        (over ? chosen.over : chosen.within).push_back(massWords(kilograms(load.built.exact)));
+        if (!over && !chosen.first)
+            chosen.first = &load;
+    }
+    return chosen;
+}
+
+bool wholePercent(const Plan& plan) {
+    return std::round(*plan.settings.lossPercent) == *plan.settings.lossPercent;
+}
+
 } // namespace
 
 std::vector<Words> lineAge(Date test, std::optional<Date> today) {
@@ -57,29 +80,31 @@ std::vector<Words> lineAge(Date test, std::optional<Date> today) {
 Words aimWords(const Plan& plan) {
     if (!plan.aim)
         return say("Every load of this set of equipment.");
-    std::vector<Words> chosen;
-    for (const std::size_t i : plan.chosen)
-        chosen.push_back(massWords(kilograms(plan.loads[i].built.exact)));
     const auto& [low, high] = *plan.aim;
     if (low == high)
-        return say("The aim is %1; to be built: %2.", massWords(low, toTenths),
-                   listed(std::move(chosen)));
-    return say("The aim is %1 to %2; to be built: %3.", massWords(low, bareTenths),
-               massWords(high, toTenths), listed(std::move(chosen)));
+        return say("The aim is %1.", massWords(low, toTenths));
+    auto over = chosenOf(plan).over;
+    return over.empty() || plan.chosen.size() == 1 // one alone is told where it would be lifted
+               ? say("The aim is %1 to %2.", massWords(low, bareTenths), massWords(high, toTenths))
+               : say("The aim is %1 to %2; over the estimated 1RM: %3.", massWords(low, bareTenths),
+                     massWords(high, toTenths), listed(std::move(over)));
 }
 
 Words liftWords(const Plan& plan) {
-    std::vector<Words> chosen;
-    for (const std::size_t i : plan.chosen)
-        chosen.push_back(massWords(kilograms(plan.loads[i].built.exact)));
-    if (chosen.empty())
-        return {};
-    if (chosen.size() > 1)
-        return say("Lift one of %1.", listed(std::move(chosen)));
-    const PlannedLoad& load = plan.loads[plan.chosen.front()];
-    return load.stop ? say("Lift %1; end a set at %2 m/s.", std::move(chosen.front()),
-                           figure(*load.stop, 2))
-                     : say("Lift %1.", std::move(chosen.front()));
+    auto [within, over, first] = chosenOf(plan);
+    if (within.empty())
+        return plan.chosen.size() == 1 ? say("%1 lies over the estimated 1RM.", over.front())
+                                       : Words();
+    if (within.size() > 1)
+        return say("Lift one of %1.", listed(std::move(within)));
+    Words& mass = within.front();
+    if (first->stopUnderMvt)
+        return say("Lift %1; no stop speed: it would lie under the MVT.", mass);
+    return first->stop ? say("Lift %1; end a set at %2 m/s, %3 % under the expected %4 m/s.", mass,
+                             figure(*first->stop, 2),
+                             figure(*plan.settings.lossPercent, wholePercent(plan) ? 0 : 1),
+                             figure(first->velocity, 2))
+                       : say("Lift %1.", mass);
 }
 
 Words drawnOnWords(const PlannedLoad& load) {

@@ -13,9 +13,11 @@ namespace slopebook::answers {
 
 /// "The line is of 14 March 2026." With today: its age, and from four weeks on that it is old.
 std::vector<Words> lineAge(Date test, std::optional<Date> today);
-/// "Lift 60 kg; end a set at 0.67 m/s.": what is done with the plan. Empty where none is chosen.
+/// "Lift 60 kg; end a set at 0.67 m/s, 20 % under the expected 0.84 m/s.": what is done with the
+/// plan. No stop speed under the MVT, and no load over the estimated 1RM is one to lift. Empty
+/// where none is chosen, or of several all lie over it.
 Words liftWords(const Plan& plan);
-/// The aim and the loads to be built for it, or that every load is shown.
+/// The aim, with what of it lies over the estimated 1RM, or that every load is shown.
 Words aimWords(const Plan& plan);
 /// That the load lies outside those of the test; empty where it does not.
 Words drawnOnWords(const PlannedLoad& load);

@@ -381,6 +381,14 @@ private Q_SLOTS:
                  "Unclear: Hop (leaning up: +0.10 " + unit + "; shows from 0.14 " + unit + ").");
         QCOMPARE(english(batterySummary(back)),
                  "Unclear: Hop (leaning down: -0.10 " + unit + "; shows from 0.14 " + unit + ").");
+        // Where there is no bar, the figure is not in the units of the axis: it has its own.
+        k.value.smallest.reset();
+        const auto bare =
+            compareBattery(std::span(&k, 1), AthleteId{1}, {"a", {session(1, {attempt(2.00)})}},
+                           {"b", {session(2, {attempt(2.05)})}}, SquadTests(std::span(&k, 1)), {});
+        QCOMPARE(bare.forest.size(), 1U);
+        QVERIFY(!bare.forest[0].noBar.empty());
+        QCOMPARE(english(bare.forest[0].word), "unclear; shows from 0.14 " + unit);
     }
 
     /// The sentence counts what the chart draws a row for, each once; a row without a bar says why.

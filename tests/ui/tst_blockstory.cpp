@@ -8,6 +8,7 @@
 #include "ui/athlete/overview/wholeseasonprint.h"
 #include "ui/records/blocksdialog.h"
 #include "ui/squad/blocks/blockspage.h"
+#include "ui/squad/blocks/timeline.h"
 
 #include <QLabel>
 #include <QLineEdit>
@@ -129,6 +130,40 @@ private Q_SLOTS:
                     .data(Qt::ToolTipRole)
                     .toString()
                     .contains(u"planned: 2 to 2.5 sessions a week"_s));
+    }
+
+    // A name too long for its bar is cut short, and lanes are never squeezed under their least.
+    void isNamedInANarrowBarAndHasItsLane() {
+        const auto drawn = [](const std::string& name, bool story) {
+            Timeline timeline(LoadUnit::Kilograms);
+            timeline.show({{.name = name,
+                            .first = day(2026, 1, 1),
+                            .last = day(2026, 1, 14),
+                            .trained = story ? "hypertrophy" : ""},
+                           {.name = "Year", .first = day(2026, 1, 1), .last = day(2026, 12, 31)}},
+                          {});
+            timeline.resize(900, timeline.minimumSizeHint().height());
+            const QRect bar = timeline.barOf(0).toRect();
+            return timeline.grab(bar.adjusted(3, 3, -3, -3)).toImage();
+        };
+        const QImage bare = drawn("", false);
+        QVERIFY(bare.width() > 10 && bare.width() < 60);
+        QVERIFY(drawn("Overreaching", false) != bare);
+        QVERIFY(drawn("Overreaching and then some", false) != bare);
+        QCOMPARE(drawn("", true), bare); // what was done has no room, and stands in the table
+
+        for (int lane = 0; lane < 8; ++lane)
+            m_book->addBlock({.name = "Lane " + std::to_string(lane),
+                              .first = day(2026, 1, 1),
+                              .last = day(2026, 2, 1)});
+        BlocksPage page(*m_book, [] { return day(2026, 3, 1); });
+        page.resize(1000, 480);
+        page.show();
+        QVERIFY(QTest::qWaitForWindowExposed(&page));
+        const auto* timeline = page.findChild<Timeline*>();
+        QVERIFY(timeline->lanes() >= 8);
+        QVERIFY2(timeline->height() >= timeline->minimumSizeHint().height(),
+                 qPrintable(QString::number(timeline->height())));
     }
 
     void standsBesideTheSeasonsFigures() {

@@ -325,7 +325,7 @@ void AttemptsView::showAttempts() {
             m_rows.push_back({std::nullopt, g});
             rows.push_back(
                 {.cells = {
-                     what, periodText(gap.side), {}, {}, tr("not possible"), text(gap.reason)}});
+                     what, sideText(gap.side), {}, {}, tr("not possible"), text(gap.reason)}});
         }
     }
     m_attempts->setTable(

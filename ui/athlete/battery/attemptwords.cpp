@@ -31,7 +31,7 @@ QString testValueText(const TestKind& kind, double value) {
 
 } // namespace
 
-QString periodText(BodySide side) {
+QString sideText(BodySide side) {
     if (side == BodySide::Both)
         return {};
     return side == BodySide::Left ? Attempts::tr("left") : Attempts::tr("right");
@@ -60,7 +60,7 @@ TextTable::Row attemptRow(const TestKind& kind, const Attempt& attempt,
     }
     row.cells = {testText(kind.name),
                  kind.twoSided && attempt.side == BodySide::Both ? Attempts::tr("both")
-                                                                 : periodText(attempt.side),
+                                                                 : sideText(attempt.side),
                  QString::number(number),
                  read,
                  value ? testValueText(kind, *value) : said(value.why().reason),

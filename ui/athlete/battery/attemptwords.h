@@ -10,7 +10,7 @@
 
 namespace slopebook::ui {
 
-QString periodText(BodySide side); ///< "left", "right", nothing for both
+QString sideText(BodySide side); ///< "left", "right", nothing for both
 /// As it is typed, without its side: "1.65", "0.48/0.201", "1.65x # on the line".
 QString attemptText(const Attempt& attempt);
 /// Test, side, number, as read, value, remark.

@@ -2,6 +2,7 @@
 #include "ui/athlete/plan/laddermodel.h"
 
 #include "core/answers/nexttestwords.h"
+#include "ui/parts/rowtable.h"
 #include "ui/words/planwords.h"
 #include "ui/words/said.h"
 
@@ -13,6 +14,7 @@ void PlanLadderModel::setNextTest(std::optional<answers::NextTest> next, LoadUni
     m_next = std::move(next);
     QStringList headings{tr("#"),        tr("Ladder"),        tr("Loads (%1)").arg(unitName(unit)),
                          tr("Heaviest"), tr("Estimated 1RM"), tr("Its change")};
+    headings = inTwoLines(headings); // leaves the columns after them their room
     QList<int> right{Rank};
     std::vector<Row> rows;
     if (m_next)

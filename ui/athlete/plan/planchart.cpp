@@ -170,8 +170,12 @@ private:
         m_room.take(QRectF(left, bottom - cap, m_frame.area.right() - left, 2 * cap));
     }
 
-    /// The first of those places that is free, in the order they are given.
-    void name(const QString& words, const std::vector<QPointF>& places, const QColor& colour) {
+    enum class Under { Paper, Nothing };
+
+    /// The first of those places that is free, in the order they are given. Paper keeps words off a
+    /// hatching; on the band it would bite a notch out of it.
+    void name(const QString& words, const std::vector<QPointF>& places, const QColor& colour,
+              Under under = Under::Paper) {
         m_painter.setFont(charts::chartFont(size(), 0.9));
         const QFontMetricsF metrics(m_painter.font());
         const QSizeF box(metrics.horizontalAdvance(words) + 2, metrics.height());
@@ -181,8 +185,9 @@ private:
         const auto found = m_room.place(boxes);
         if (!found)
             return;
-        m_painter.fillRect(boxes[*found], QColor(ground().paper.red(), ground().paper.green(),
-                                                 ground().paper.blue(), 190));
+        if (under == Under::Paper)
+            m_painter.fillRect(boxes[*found], QColor(ground().paper.red(), ground().paper.green(),
+                                                     ground().paper.blue(), 190));
         m_painter.setPen(colour);
         m_painter.drawText(boxes[*found], Qt::AlignCenter, words);
     }
@@ -202,7 +207,7 @@ private:
             name(load,
                  {at + QPointF(gap, -high - 0.2 * gap), at + QPointF(gap, -2 * high),
                   at + QPointF(-wide(load) / 2, -high - gap)},
-                 ground().ink);
+                 ground().ink, Under::Nothing);
             if (!each.stop)
                 continue;
             const QPointF end = m_frame.at(each.load, *each.stop);
@@ -211,7 +216,7 @@ private:
                  {end + QPointF(-wide(stop) - gap, -high / 2 + 0.6 * gap),
                   end + QPointF(-wide(stop) / 2, 0.4 * gap),
                   end + QPointF(-wide(stop) - gap, 0.4 * gap)},
-                 ground().ink);
+                 ground().ink, Under::Nothing);
         }
         const QRectF& area = m_frame.area;
         if (m_data.mvt) {
@@ -235,7 +240,24 @@ private:
         if (area.right() - right > wide(beyond) + gap)
             name(beyond, {{right + gap / 2, area.top() + 2}, {right + gap / 2, area.top() + high}},
                  ground().quiet);
+        const double firstTested = m_frame.x(m_data.lightest);
+        if (firstTested - area.left() > wide(beyond) + gap)
+            name(beyond, {{area.left() + gap / 2, area.bottom() - 5 * high}}, ground().quiet);
         nameBand(wide, high, gap);
+        nameDots(high, gap);
+    }
+
+    /// Under the line, where there is room: what an open dot is.
+    void nameDots(double high, double gap) {
+        if (std::ranges::all_of(m_data.loads, &PlanDrawing::Load::chosen))
+            return;
+        const QRectF& area = m_frame.area;
+        const double left = std::max(area.left(), m_frame.x(m_data.lightest)) + gap;
+        std::vector<QPointF> places;
+        for (const double lines : {3.0, 4.2, 5.4})
+            for (const double x : {left, area.left() + gap})
+                places.emplace_back(x, area.bottom() - lines * high);
+        name(PlanChartWords::tr("○ a load that can be built"), places, ground().quiet);
     }
 
     template <class Wide>
@@ -244,14 +266,15 @@ private:
             m_data.loads, [](const PlanDrawing::Load& each) { return each.expected.has_value(); });
         if (expected == m_data.loads.end())
             return;
-        const QString band = PlanChartWords::tr("band: one rep of another day");
+        const QString band = PlanChartWords::tr("grey band: one rep of another day");
         std::vector<QPointF> places;
+        // Not over the hatching, whose name it would be read as.
         for (auto each = expected; each != m_data.loads.end(); ++each)
-            if (each->expected)
+            if (each->expected && each->load >= m_data.lightest && each->load <= m_data.heaviest)
                 places.push_back(m_frame.at(each->load, each->expected->high) +
                                  QPointF(gap / 2, -high));
         if (!places.empty() && wide(band) < m_frame.area.width() / 2)
-            name(band, places, ground().quiet);
+            name(band, places, ground().quiet, Under::Nothing);
     }
 
     QString loadWithUnitOf(double load) const {

@@ -255,8 +255,10 @@ void PlanPage::ask() {
             showReason(noAnswerText(plan.why(), m_choice.unit));
         else
             showPlan(*plan);
-        if (plan && noShare)
+        if (plan && noShare) {
             m_sentence->setText(said(answers::noShareWords(), m_choice.unit).join(u' '));
+            m_chart->setSpokenText(m_sentence->text());
+        }
         askNextTest();
     });
 }
@@ -293,6 +295,7 @@ void PlanPage::showReason(const QString& reason) {
     m_model->setPlan(std::nullopt, m_choice.unit);
     m_chart->setData({});
     m_sentence->setText(reason);
+    m_chart->setSpokenText(reason);
     m_cautions->clear();
     m_borrowed->clear();
     if (m_tabs->currentWidget() == m_next)

@@ -226,10 +226,6 @@ void SeasonPage::showSeason(const answers::FollowedSeason& season) {
                                                 : QString());
     m_trend->setVisible(m_ofTheSeason->isChecked());
     itemPicked();
-    m_chart->setSpokenText(
-        tr("Season of %1 at %2: %3")
-            .arg(text(m_about->athlete.value.name), loadWithUnit(kilograms(follow.load), unit),
-                 (m_told->text() + QLatin1Char(' ') + m_trend->text()).trimmed()));
 }
 
 /// The blocks against the baseline, and the chosen day against it: the two are different questions.
@@ -242,6 +238,11 @@ void SeasonPage::tell(const std::optional<SeasonItem>& item) {
             !day.empty())
             told << said(day, unit);
     m_told->setText(told.join(QLatin1Char(' ')));
+    m_chart->setSpokenText(
+        tr("Season of %1 at %2: %3")
+            .arg(text(m_about->athlete.value.name),
+                 loadWithUnit(kilograms(m_season->follow.load), unit),
+                 (m_told->text() + QLatin1Char(' ') + m_trend->text()).trimmed()));
 }
 
 QString SeasonPage::notesText(const answers::FollowedSeason& season) const {

@@ -88,7 +88,7 @@ QStringList seasonHeadings(LoadUnit unit) {
             SeasonRows::tr("Interval, with noise and bend"),
             SeasonRows::tr("Reading"),
             SeasonRows::tr("Estimated 1RM (%1)").arg(mass),
-            SeasonRows::tr("Interval"),
+            SeasonRows::tr("Interval, of the line alone"),
             SeasonRows::tr("Measured 1RM (%1)").arg(mass)};
 }
 

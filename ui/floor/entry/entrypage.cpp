@@ -61,6 +61,20 @@ QString nextText(const SessionView& view, LoadUnit unit) {
                               : EntryPage::tr("Next load %1").arg(load);
 }
 
+/// Where the next load comes from, and its share of the estimate.
+QString nextWhy(const SessionView& view) {
+    if (!view.next)
+        return {};
+    QStringList why;
+    if (const auto last = view.loadsLast(); !view.notLifted)
+        why << (std::ranges::find(last, *view.next) != last.end()
+                    ? EntryPage::tr("as last time")
+                    : EntryPage::tr("the same rise again"));
+    if (view.nextShare)
+        why << EntryPage::tr("%1 % of the estimated 1RM").arg(number(*view.nextShare, 0));
+    return why.join(QStringLiteral("; "));
+}
+
 QWidget* column(QLabel* title, QWidget* table, QLayout* below) {
     auto* box = new QWidget;
     auto* layout = new QVBoxLayout(box);
@@ -96,12 +110,18 @@ void EntryPage::build(const Clock& clock) {
     m_next->setMargin(6);
     m_next->setFont(sentenceFont(m_next->font(), 1.5));
 
+    m_nextWhy = new QLabel;
+    m_nextWhy->setObjectName(QStringLiteral("nextWhy"));
+    m_nextWhy->setAccessibleDescription(tr("Where the next load comes from"));
+    m_nextWhy->setContentsMargins(6, 0, 6, 2);
+
     auto* typing = new QHBoxLayout;
     typing->addWidget(m_line, 1);
     m_rest = new RestTimer(clock);
     auto* beside = new QVBoxLayout;
     beside->setSpacing(0);
     beside->addWidget(m_next);
+    beside->addWidget(m_nextWhy);
     beside->addWidget(m_rest);
     beside->addStretch();
     typing->addLayout(beside);
@@ -315,6 +335,7 @@ void EntryPage::showNothing(const QString& why) {
     m_ladder->setSteps({}, {});
     m_ladderTitle->setText(tr("Last time"));
     m_next->clear();
+    m_nextWhy->clear();
     m_figures->clear();
     m_chart->setData({});
     m_line->showProblem(why);
@@ -335,6 +356,7 @@ void EntryPage::showView(const SessionView& view) {
     m_ladderTitle->setText(view.last ? tr("Last time, %1").arg(dateText(view.last->date))
                                      : tr("No earlier session"));
     m_next->setText(nextText(view, m_logbook.loadUnit()));
+    m_nextWhy->setText(nextWhy(view));
     m_line->setLoads(view.loadsToday(), view.loadsLast());
     m_line->setNotLifted(view.notLifted, view.next);
     m_line->setLimit(view.limit, view.maximaLast());

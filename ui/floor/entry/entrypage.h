@@ -108,6 +108,7 @@ private:
     SplitOffer* m_split;
     EntryLine* m_line;
     QLabel* m_next;
+    QLabel* m_nextWhy;
     RestTimer* m_rest;
     SetModel* m_sets;
     LadderModel* m_ladder;

@@ -66,6 +66,7 @@ void SessionBar::build() {
     m_details->setToolTip(tr("Repeat test, note and the rest of this session"));
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(4); // a place is read whole
     addLabelled(row, tr("Sessi&on"), m_sessions, 1);
     addLabelled(row, tr("Da&te"), m_date, 0);
     addLabelled(row, tr("&Device"), m_device, 2);

@@ -105,6 +105,16 @@ bool readUnder(SessionView& view) {
     return true;
 }
 
+void readLadder(SessionView& view) {
+    const auto ladder = answers::nextLoad(view.loadsToday(), view.loadsLast());
+    view.next = answers::notAbove(ladder, view.limit, view.maximaLast());
+    view.nextHeldBack = ladder && !view.next;
+    view.overCeiling = ladder && view.ceiling && *ladder > view.ceiling->load;
+    if (view.overCeiling)
+        view.next.reset();
+    view.nextIsMaximum = view.next && view.limit && *view.next > *view.limit;
+}
+
 // Today's estimate where it has an interval, else last time's: the first two sets of a day make a
 // line that a warm-up tilts.
 void readNext(SessionView& view) {
@@ -115,19 +125,18 @@ void readNext(SessionView& view) {
         view.limit = questions::estimatedMaximum(*view.profile);
     if (!view.limit && before)
         view.limit = questions::estimatedMaximum(*before);
+    const std::optional<Mass> whole = view.limit;
     view.limit = questions::addedOf(view.limit, view.about.lift.value,
                                     view.session ? &*view.session
                                     : view.last  ? &*view.last
                                                  : nullptr);
-    if (readUnder(view))
-        return;
-    const auto ladder = answers::nextLoad(view.loadsToday(), view.loadsLast());
-    view.next = answers::notAbove(ladder, view.limit, view.maximaLast());
-    view.nextHeldBack = ladder && !view.next;
-    view.overCeiling = ladder && view.ceiling && *ladder > view.ceiling->load;
-    if (view.overCeiling)
-        view.next.reset();
-    view.nextIsMaximum = view.next && view.limit && *view.next > *view.limit;
+    if (!readUnder(view))
+        readLadder(view);
+    if (view.next && whole && view.limit && view.limit->grams > 0) {
+        const auto moved = whole->grams - view.limit->grams;
+        view.nextShare =
+            100 * static_cast<double>(view.next->grams + moved) / static_cast<double>(whole->grams);
+    }
 }
 
 } // namespace

@@ -20,12 +20,13 @@ struct SessionView {
     std::vector<SetRow> rows;
     std::optional<LiftSession> last; ///< the athlete's session of the lift before it
     std::vector<LadderModel::Step> ladder;
-    std::optional<Mass> notLifted; ///< today, above all that were
-    questions::NotToday gaps;      ///< what of the lift was not possible
-    std::optional<Mass> next;      ///< what to put on the bar now; under notLifted
-    std::optional<Mass> limit;     ///< what a maximum is estimated at, today or else last time
-    bool nextIsMaximum = false;    ///< above that, but last time it was a true maximum
-    bool nextHeldBack = false;     ///< the ladder goes on, but above the estimate
+    std::optional<Mass> notLifted;   ///< today, above all that were
+    questions::NotToday gaps;        ///< what of the lift was not possible
+    std::optional<Mass> next;        ///< what to put on the bar now; under notLifted
+    std::optional<Mass> limit;       ///< what a maximum is estimated at, today or else last time
+    std::optional<double> nextShare; ///< percent of that, with the body that moves
+    bool nextIsMaximum = false;      ///< above that, but last time it was a true maximum
+    bool nextHeldBack = false;       ///< the ladder goes on, but above the estimate
     std::optional<answers::LoadBound> ceiling; ///< of the block on that day
     bool overCeiling = false;                  ///< the ladder goes on, but above it
     charts::LineData chart;

@@ -27,6 +27,11 @@ QString joined(const QStringList& words) {
     return words.join(QStringLiteral(", "));
 }
 
+/// Not less than its lanes need: what is set here stands before its own least height.
+void giveRoom(Timeline& timeline, const QWidget& page) {
+    timeline.setMinimumHeight(std::max(pictureHeight(page), timeline.minimumSizeHint().height()));
+}
+
 } // namespace
 
 BlocksPage::BlocksPage(Logbook& logbook, Clock clock, QWidget* parent)
@@ -113,7 +118,7 @@ void BlocksPage::connectParts() {
 
 void BlocksPage::resizeEvent(QResizeEvent* event) {
     TaskPage::resizeEvent(event);
-    m_timeline->setMinimumHeight(pictureHeight(*this));
+    giveRoom(*m_timeline, *this);
     m_blockTable->setMinimumHeight(leastHeight(*m_blockTable));
 }
 
@@ -145,7 +150,7 @@ void BlocksPage::reload() {
 
 QString BlocksPage::liftName(LiftId id) const {
     const auto found = std::ranges::find(m_lifts, id, &Stored<LiftId, Lift>::id);
-    return found == m_lifts.end() ? QString() : testText(found->value.name);
+    return found == m_lifts.end() ? QString() : text(found->value.name);
 }
 
 QString BlocksPage::testName(TestKindId id) const {
@@ -229,6 +234,7 @@ void BlocksPage::showBlocks() {
         marks.push_back({session.date, !session.gaps.empty(), tip});
     }
     m_timeline->show(std::move(blocks), std::move(marks));
+    giveRoom(*m_timeline, *this);
     const int made = static_cast<int>(rows.size());
     m_blockRows->setTable(blockColumns(), std::move(rows), 3, 6);
     m_blockTable->resizeRowsToContents();

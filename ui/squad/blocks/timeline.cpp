@@ -199,7 +199,7 @@ void Timeline::paintMonths(QPainter& painter) const {
         painter.drawLine(QPointF(x(day), 4 + lineHeight()),
                          QPointF(x(day), 4 + lineHeight() * headUnits +
                                              m_lanes * (barHeight() + laneGap * lineHeight())));
-        const QString label = QLocale().toString(qtDate(month), QStringLiteral("MMM yy"));
+        const QString label = QLocale().toString(qtDate(month), QStringLiteral("MMM yyyy"));
         if (x(day) < taken)
             continue;
         painter.setPen(ground.quiet);
@@ -222,7 +222,8 @@ void Timeline::paintBar(QPainter& painter, int block) const {
         painter.drawLine(bar.topLeft(), bar.topRight());
     }
     painter.setPen(ground.ink);
-    // Whole lines alone: what has no room stands in the table.
+    // Whole lines alone: what has no room stands in the table. The name is cut short, never left
+    // out.
     QRectF inside = bar.adjusted(5, 3, -3, -2);
     const QStringList lines = linesOf(shown);
     for (qsizetype i = 0; i < lines.size(); ++i) {
@@ -231,8 +232,16 @@ void Timeline::paintBar(QPainter& painter, int block) const {
         painter.setFont(strong);
         const QRectF needed = QFontMetricsF(strong).boundingRect(QRectF(0, 0, inside.width(), 1e4),
                                                                  Qt::TextWordWrap, lines[i]);
-        if (needed.height() > inside.height() || needed.width() > inside.width())
+        if (needed.height() > inside.height() || needed.width() > inside.width()) {
+            const QFontMetricsF bold(strong);
+            if (i > 0 || inside.width() < bold.averageCharWidth())
+                continue;
+            const QRectF one(inside.topLeft(), QSizeF(inside.width(), bold.height()));
+            painter.drawText(one, Qt::AlignLeft | Qt::AlignTop | Qt::TextSingleLine,
+                             bold.elidedText(lines[i], Qt::ElideRight, inside.width()));
+            inside.setTop(one.bottom() + 2);
             continue;
+        }
         painter.drawText(inside, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, lines[i]);
         inside.setTop(inside.top() + needed.height() + 2);
     }

@@ -32,7 +32,9 @@ PeriodChooser::PeriodChooser(const QString& label, const QString& name, QWidget*
     row->setContentsMargins(0, 0, 0, 0);
     auto* caption = new QLabel(label);
     caption->setBuddy(m_what);
-    caption->setMargin(1); // at a scale between whole numbers a short word is cut off else
+    // Under its size hint the strip would cut off a short word.
+    caption->setMargin(1);
+    caption->setMinimumWidth(caption->sizeHint().width() + 4);
     row->addWidget(caption);
     row->addWidget(m_what);
     row->addWidget(m_date);

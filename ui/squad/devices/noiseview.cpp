@@ -23,6 +23,7 @@
 namespace slopebook::ui {
 
 namespace {
+constexpr int smallestChange = 9;        // column
 constexpr std::size_t readOneByOne = 50; // more athletes than that are read as a list
 
 std::map<AthleteId, QString> namesIn(const log::Log& log,
@@ -117,8 +118,9 @@ void NoiseView::reload() {
         m_chart->setVisible(!groups.empty() && !m_every->isChecked());
         m_chart->setData(noiseData(groups, m_logbook.loadUnit()));
         m_chart->setSpokenText(m_inUse->text());
-        m_noise->setTable(inTwoLines(noiseHeadings(m_logbook.loadUnit())),
-                          noiseRows(groups, m_logbook.loadUnit()), 4, 10);
+        QStringList headings = inTwoLines(noiseHeadings(m_logbook.loadUnit()));
+        headings[smallestChange].replace(u' ', u'\n'); // no wider than its figures
+        m_noise->setTable(headings, noiseRows(groups, m_logbook.loadUnit()), 4, 10);
         m_repeats->setTable(repeatHeadings(), repeatRows(groups, names), 5, 6);
         for (QTableView* view : {m_noiseView, m_repeatView}) {
             const WidthsFirst widths(*view); // a log may hold thousands of repeat tests
