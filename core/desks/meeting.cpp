@@ -127,7 +127,13 @@ void Meeting::becomeOne(Slot slot, Slot holder) {
         session->into = known.uuid(holder);
         taken.told.push_back({.what = Told::What::Joined, .about = slot, .into = holder});
     }
+    isOneWith(slot, holder);
     edit(slot, std::move(now), false);
+}
+
+void Meeting::isOneWith(Slot slot, Slot other) {
+    if (arrived.erase(slot) == 0)
+        arrived.erase(other);
 }
 
 void Meeting::giveAnotherName(Slot slot) {

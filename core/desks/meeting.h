@@ -18,6 +18,7 @@ public:
     Desk& desk;
     const Rules rules;
     Taken taken;
+    std::set<Slot> arrived; ///< alive, and not known here before: added
 
     /// Whether a session that finds its key taken may become one with the holder.
     enum class Join { No, Yes };
@@ -29,6 +30,8 @@ public:
     void free(Slot slot);
     /// An edit of the meeting's own: it lengthens the trail as a coach's does.
     void edit(Slot slot, Thing now, bool alive);
+    /// They are one thing: nothing is added by what of the two comes from elsewhere.
+    void isOneWith(Slot slot, Slot other);
     /// Notes the side that does not stand.
     void list(Why why, Slot about, const Atom& lost);
     /// What was noted becomes things that travel.

@@ -3,6 +3,7 @@
 
 #include "core/desks/meeting.h"
 #include "core/desks/numbers.h"
+#include "core/desks/twins.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/desks.h"
 
@@ -52,7 +53,8 @@ void takeStates(Meeting& meeting, const Desk& theirs) {
         if (held == meeting.desk.end()) {
             meeting.desk.emplace(slot, other);
             meeting.taken.touched.insert(slot);
-            meeting.taken.added += other.alive ? 1 : 0;
+            if (other.alive)
+                meeting.arrived.insert(slot);
             continue;
         }
         Atom& mine = held->second;
@@ -122,13 +124,17 @@ std::set<Slot> removedIn(const Meeting& meeting, const Atom& atom) {
     return removed;
 }
 
-/// What belongs to a session that became another goes there, behind what that has.
+/// What belongs to a session that became another goes there, behind what that has; what that has
+/// already is removed.
 void follow(Meeting& meeting) {
     std::vector<Slot> moving;
     for (const auto& [slot, atom] : meeting.desk)
         if (!removedIn(meeting, atom).empty())
             moving.push_back(slot);
+    if (moving.empty())
+        return;
     meeting.sort(moving);
+    Twins twins(meeting);
     for (const Slot slot : moving) {
         Thing now = *meeting.desk.at(slot).thing;
         bool moved = false;
@@ -140,9 +146,16 @@ void follow(Meeting& meeting) {
         if (!moved)
             continue;
         meeting.free(slot);
+        const Thing before = *meeting.desk.at(slot).thing;
+        if (const Slot twin = twins.of(slot, now)) {
+            meeting.isOneWith(slot, twin);
+            meeting.edit(slot, before, false);
+            continue;
+        }
         putBehind(meeting, now);
         meeting.edit(slot, std::move(now), true);
         meeting.place(slot, Meeting::Join::Yes);
+        twins.went(slot, before);
     }
 }
 
@@ -193,6 +206,7 @@ Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules) {
     takeStates(meeting, theirs);
     if (!meeting.taken.touched.empty())
         putInPlace(meeting);
+    meeting.taken.added += meeting.arrived.size();
     return std::move(meeting.taken);
 }
 

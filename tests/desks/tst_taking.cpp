@@ -224,6 +224,103 @@ private slots:
         QVERIFY(pair.meet().touched.empty());
     }
 
+    // The same file imported on both desks, and on a third one that met neither: it stands once.
+    // Two sets alike in the file are two, and what else each wrote stands beside them.
+    void theSameEntryOnTwoDesks() {
+        Pair pair;
+        const AthleteId ada{pair.add(pair.one, Athlete{.name = "Ada"})};
+        const LiftId row{pair.add(pair.one, Lift{.name = "Row"})};
+        TestKind kind;
+        kind.name = "Jump";
+        kind.unit = "m";
+        const TestKindId jump{pair.add(pair.one, kind)};
+        pair.share();
+        Desk third = pair.one;
+        for (Desk* desk : {&pair.one, &pair.other, &third}) {
+            const SessionId session{
+                pair.add(*desk, log::SessionThing{.head = {.athlete = ada, .date = day}})};
+            int ordinal = 0;
+            if (desk == &pair.other) // written by hand, before the file came
+                pair.add(*desk, log::SetThing{.session = session,
+                                              .lift = row,
+                                              .ordinal = ++ordinal,
+                                              .set = {.load = Mass{20'000}}});
+            for (const int load : {40'000, 40'000, 60'000})
+                pair.add(*desk, log::SetThing{.session = session,
+                                              .lift = row,
+                                              .ordinal = ++ordinal,
+                                              .set = {.load = Mass{load}}});
+            for (const int number : {1, 2}) {
+                log::AttemptThing one{.session = session, .test = jump, .ordinal = number};
+                one.attempt.value = 0.3;
+                pair.add(*desk, one);
+            }
+            log::GapThing gap{.session = session};
+            gap.gap.lift = row;
+            gap.gap.reason = "knee";
+            pair.add(*desk, gap);
+            pair.add(*desk, log::LiftConditionsThing{
+                                .session = session, .lift = row, .conditions = {.place = "hall"}});
+        }
+        const Taken taken = pair.meet();
+        QCOMPARE(pair.one, pair.other);
+        QCOMPARE(taken.added, std::size_t{1}); // the set written by hand
+        QCOMPARE(std::ranges::count(taken.told, Told::What::Joined, &Told::what), 1);
+        QCOMPARE(taken.told.size(), std::size_t{1});
+        bool quiet = false;
+        for (int round = 0; round < 6 && !quiet; ++round) {
+            quiet = take(pair.known, pair.other, pair.one).touched.empty();
+            quiet = take(pair.known, third, pair.other).touched.empty() && quiet;
+            quiet = take(pair.known, pair.one, third).touched.empty() && quiet;
+        }
+        QVERIFY(quiet);
+        QCOMPARE(pair.one, third);
+        QCOMPARE(pair.one, pair.other);
+        std::multiset<std::int64_t> loads;
+        std::set<int> ordinals;
+        for (const auto& set : pair.live<log::SetThing>(pair.one)) {
+            loads.insert(set.set.load.grams);
+            ordinals.insert(set.ordinal);
+        }
+        QVERIFY((loads == std::multiset<std::int64_t>{20'000, 40'000, 40'000, 60'000}));
+        QCOMPARE(ordinals.size(), std::size_t{4});
+        QCOMPARE(pair.live<log::AttemptThing>(pair.one).size(), std::size_t{2});
+        QCOMPARE(pair.live<log::GapThing>(pair.one).size(), std::size_t{1});
+        QCOMPARE(pair.live<log::LiftConditionsThing>(pair.one).size(), std::size_t{1});
+        QVERIFY(pair.live<log::ConflictThing>(pair.one).empty());
+    }
+
+    // A set like one that is there already, logged into a session after that became one with
+    // another: it is a new one.
+    void oneMoreLikeIt() {
+        Pair pair;
+        const AthleteId ada{pair.add(pair.one, Athlete{.name = "Ada"})};
+        const LiftId row{pair.add(pair.one, Lift{.name = "Row"})};
+        pair.share();
+        const auto set = [&](Slot session, int ordinal) {
+            return log::SetThing{.session = SessionId{session},
+                                 .lift = row,
+                                 .ordinal = ordinal,
+                                 .set = {.load = Mass{40'000}}};
+        };
+        std::vector<Slot> sessions;
+        for (Desk* desk : {&pair.one, &pair.other}) {
+            sessions.push_back(
+                pair.add(*desk, log::SessionThing{.head = {.athlete = ada, .date = day}}));
+            pair.add(*desk, set(sessions.back(), 1));
+        }
+        Desk apart[]{pair.one, pair.other};
+        pair.meet();
+        QCOMPARE(pair.live<log::SetThing>(pair.one).size(), std::size_t{1});
+        for (const std::size_t i : {0U, 1U}) {
+            pair.add(apart[i], set(sessions[i], 2));
+            take(pair.known, pair.one, apart[i]);
+            QCOMPARE(pair.live<log::SetThing>(pair.one).size(), std::size_t{2});
+        }
+        pair.meet();
+        QCOMPARE(pair.live<log::SetThing>(pair.other).size(), std::size_t{2});
+    }
+
     void withoutJoiningADayStandsTwice() {
         Pair pair;
         const AthleteId ada{pair.add(pair.one, Athlete{.name = "Ada"})};
