@@ -11,6 +11,20 @@
 
 namespace slopebook::desks {
 
+Slot livingEnd(const Slots& known, const Desk& desk, Slot slot) {
+    std::set<Slot> passed;
+    while (slot != 0 && passed.insert(slot).second) {
+        const auto at = desk.find(slot);
+        if (at == desk.end() || !at->second.thing)
+            return 0;
+        if (at->second.alive)
+            return slot;
+        const auto* session = std::get_if<log::SessionThing>(&*at->second.thing);
+        slot = session != nullptr && session->into ? known.find(*session->into) : 0;
+    }
+    return 0;
+}
+
 namespace {
 Verdict verdictUnder(const Rules& rules, const Atom& mine, const Atom& theirs) {
     const Verdict verdict = verdictOn({mine.trail, mine.alive}, {theirs.trail, theirs.alive});
@@ -80,10 +94,22 @@ void takeStates(Meeting& meeting, const Desk& theirs) {
     }
 }
 
-void requireSense(const Desk& desk) {
+/// A choice is named by what it is about, and can be shown.
+void requireChoice(Slots& known, Slot slot, const log::ConflictThing& conflict) {
+    if (known.uuid(slot) != log::conflictUuid(conflict.about, conflict.revision) ||
+        !whyFromWord(conflict.why))
+        throw BadInput(say("a choice that no meeting of two logs made"),
+                       say("one under the identity of what it is about"));
+    if (!conflict.content.empty())
+        known.of(kindOf(thingOf(known, conflict.content)), conflict.about);
+}
+
+void requireSense(Slots& known, const Desk& desk) {
     for (const auto& [slot, atom] : desk) {
         if (!atom.thing)
             continue;
+        if (const auto* conflict = std::get_if<log::ConflictThing>(&*atom.thing))
+            requireChoice(known, slot, *conflict);
         const std::string kind(kindOf(*atom.thing));
         eachReference(*atom.thing, [&](Slot of) {
             const auto spoken = desk.find(of);
@@ -96,21 +122,6 @@ void requireSense(const Desk& desk) {
             throw BadInput(say("number %1 of a %2", *number, kind),
                            say("a number from 1 to %1", mostNumbered));
     }
-}
-
-/// Where a session that became one with another is found now; 0: nowhere.
-Slot endOf(const Meeting& meeting, Slot slot) {
-    std::set<Slot> passed;
-    while (slot != 0 && passed.insert(slot).second) {
-        const auto at = meeting.desk.find(slot);
-        if (at == meeting.desk.end() || !at->second.thing)
-            return 0;
-        if (at->second.alive)
-            return slot;
-        const auto* session = std::get_if<log::SessionThing>(&*at->second.thing);
-        slot = session != nullptr && session->into ? meeting.known.find(*session->into) : 0;
-    }
-    return 0;
 }
 
 /// The removed things that it speaks of.
@@ -139,7 +150,7 @@ void follow(Meeting& meeting) {
         Thing now = *meeting.desk.at(slot).thing;
         bool moved = false;
         visitReferences(now, [&](Slot of) {
-            const Slot end = endOf(meeting, of);
+            const Slot end = livingEnd(meeting.known, meeting.desk, of);
             moved = moved || (end != 0 && end != of);
             return end == 0 ? of : end == slot ? Slot{0} : end; // a repeat of itself: of none
         });
@@ -201,7 +212,7 @@ void putInPlace(Meeting& meeting) {
 } // namespace
 
 Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules) {
-    requireSense(theirs);
+    requireSense(known, theirs);
     Meeting meeting(known, mine, theirs, rules);
     takeStates(meeting, theirs);
     if (!meeting.taken.touched.empty())
@@ -211,8 +222,8 @@ Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules) {
 }
 
 std::set<Slot> settleDesk(Slots& known, Desk& desk, const std::set<Slot>& touched) {
-    const Desk same = desk; // nothing is new to anybody
-    Meeting meeting(known, desk, same, {});
+    const Desk same = desk;                               // nothing is new to anybody
+    Meeting meeting(known, desk, same, {.lists = false}); // the coach has just chosen
     meeting.taken.touched = touched;
     putInPlace(meeting);
     return std::move(meeting.taken.touched);
