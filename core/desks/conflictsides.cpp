@@ -117,16 +117,16 @@ Slot standingFor(const Slots& known, const Desk& desk, Slot about, const Thing& 
     return about;
 }
 
-/// What lost, said by what counts in its place: that keeps its own place and number.
-Thing saidBy(const Slots& known, const Desk& desk, Slot slot, Thing lost) {
+/// What lost, said by what counts in its place: that keeps its day and number.
+Thing saidBy(const Slots& known, const Desk& desk, Slot slot, Slot about, Thing lost) {
     lost = followed(known, desk, std::move(lost));
-    auto* session = std::get_if<log::SessionThing>(&lost);
-    const auto at = desk.find(slot);
-    if (session == nullptr || at == desk.end() || !at->second.thing)
-        return lost;
-    session->into.reset();
-    if (session->head.repeatOf == SessionId{slot})
-        session->head.repeatOf.reset();
+    if (const int* number = slot == about ? nullptr : numberOf(*desk.at(slot).thing))
+        *numberOf(lost) = *number;
+    if (auto* session = std::get_if<log::SessionThing>(&lost)) {
+        session->into.reset();
+        if (session->head.repeatOf == SessionId{slot})
+            session->head.repeatOf.reset();
+    }
     return lost;
 }
 
@@ -153,7 +153,7 @@ ShownConflict shownConflict(Slots& known, const Desk& desk, Slot slot) {
     Slot standing = about;
     if (lost && shown.lived) {
         standing = standingFor(known, desk, about, *lost);
-        lost = saidBy(known, desk, standing, std::move(*lost));
+        lost = saidBy(known, desk, standing, about, std::move(*lost));
     }
     const auto at = desk.find(standing);
     const Atom* atom = at == desk.end() ? nullptr : &at->second;
@@ -209,13 +209,10 @@ void settle(log::Log& log, const Sixteen& conflict, Choice choice) {
             Thing lost = thingOf(known, said.content);
             const Slot chosen = said.lived ? standingFor(known, after, about, lost) : about;
             if (said.lived)
-                lost = saidBy(known, after, chosen, std::move(lost));
+                lost = saidBy(known, after, chosen, about, std::move(lost));
             else
                 requireUnused(after, chosen);
             Atom& atom = after.at(chosen);
-            const bool moved = chosen != about;
-            if (moved && numberOf(lost) != nullptr)
-                *numberOf(lost) = *numberOf(*atom.thing);
             atom.thing = std::move(lost);
             atom.alive = said.lived;
             extend(known, atom);

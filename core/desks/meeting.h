@@ -18,7 +18,8 @@ public:
     Desk& desk;
     const Rules rules;
     Taken taken;
-    std::set<Slot> arrived; ///< alive, and not known here before: added
+    std::set<Slot> arrived;          ///< alive, and not known here before: added
+    std::map<Slot, Thing> lastKnown; ///< of what is removed, and nobody knows what it said then
 
     /// Whether a session that finds its key taken may become one with the holder.
     enum class Join { No, Yes };
@@ -49,6 +50,7 @@ private:
     void yield(Slot slot, Slot holder, Join join);
     void becomeOne(Slot slot, Slot holder);
     void giveAnotherName(Slot slot);
+    std::string rootOf(const Thing& named) const;
     void renumber(Slot slot);
 
     std::set<Slot> m_newlyMet; ///< known to one of the two desks alone

@@ -58,6 +58,19 @@ void count(Taken& taken, const Atom& before, const Atom& now) {
         ++taken.changed;
 }
 
+/// Of what was removed before logs kept contents the other may still know what it said: that is
+/// taken where it is what the trail leads to. What else is known of it is kept for a return.
+bool learnContent(Meeting& meeting, Slot slot, Atom& mine, const std::optional<Thing>& known) {
+    if (mine.thing || !known)
+        return false;
+    if (log::stepHash(hashOf(meeting.known, *known), mine.alive) != mine.trail.back().hash) {
+        meeting.lastKnown.insert_or_assign(slot, *known);
+        return false;
+    }
+    mine.thing = known;
+    return true;
+}
+
 /// One state for each thing. Keys and what speaks of what come after.
 void takeStates(Meeting& meeting, const Desk& theirs) {
     for (const auto& [slot, other] : theirs) {
@@ -76,6 +89,9 @@ void takeStates(Meeting& meeting, const Desk& theirs) {
         if (verdict == Verdict::Same && learn(mine.trail, other.trail))
             meeting.taken.touched.insert(slot);
         if (verdict == Verdict::Same || verdict == Verdict::Mine)
+            if (learnContent(meeting, slot, mine, other.thing))
+                meeting.taken.touched.insert(slot);
+        if (verdict == Verdict::Same || verdict == Verdict::Mine)
             continue;
         const bool chosen = verdict == Verdict::ChooseTheirs || verdict == Verdict::ChooseMine;
         if (chosen && !differInNumberAlone(mine, other))
@@ -85,11 +101,11 @@ void takeStates(Meeting& meeting, const Desk& theirs) {
             mine = other;
             count(meeting.taken, before, mine);
         }
-        if (!mine.thing) // what only the other side still knows
-            mine.thing = before.thing ? before.thing : other.thing;
         if (verdict != Verdict::Theirs)
             mine.trail = theirsStands(verdict) ? joined(other.trail, before.trail)
                                                : joined(before.trail, other.trail);
+        if (!learnContent(meeting, slot, mine, before.thing))
+            learnContent(meeting, slot, mine, other.thing);
         meeting.taken.touched.insert(slot);
     }
 }
@@ -182,12 +198,13 @@ void revive(Meeting& meeting) {
         meeting.sort(order);
         for (const Slot slot : order) {
             const Atom& atom = meeting.desk.at(slot);
-            if (!atom.thing)
+            const auto last = meeting.lastKnown.find(slot);
+            if (!atom.thing && last == meeting.lastKnown.end())
                 throw BadInput(say("something in use that was removed before logs kept what was"),
                                say("a log in which it still is"));
             meeting.list(Why::Revived, slot, atom);
             meeting.taken.told.push_back({.what = Told::What::Revived, .about = slot});
-            Thing now = *atom.thing;
+            Thing now = atom.thing ? *atom.thing : last->second;
             if (auto* session = std::get_if<log::SessionThing>(&now))
                 session->into.reset();
             meeting.edit(slot, std::move(now), true);

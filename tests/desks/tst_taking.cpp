@@ -171,6 +171,69 @@ private slots:
         QVERIFY(pair.meet().touched.empty());
     }
 
+    // A year in a name is no number of ours.
+    void aNameWithANumber() {
+        Pair pair;
+        pair.add(pair.one, Device{.name = "Rower (2019)", .note = "one"});
+        pair.add(pair.other, Device{.name = "Rower (2019)", .note = "other"});
+        pair.meet();
+        QCOMPARE(pair.one, pair.other);
+        std::set<std::string> names;
+        for (const Device& device : pair.live<Device>(pair.one))
+            names.insert(device.name);
+        QVERIFY((names == std::set<std::string>{"Rower (2019)", "Rower (2019) (2)"}));
+    }
+
+    // What was removed before logs kept contents: the other desk says what it said, if it is that.
+    void removedWithoutContent_data() {
+        QTest::addColumn<bool>("same");
+        QTest::addColumn<bool>("ahead");
+        QTest::newRow("the same state") << true << false;
+        QTest::newRow("the other went on to it") << true << true;
+        QTest::newRow("another state, behind") << false << false;
+    }
+    void removedWithoutContent() {
+        QFETCH(bool, same);
+        QFETCH(bool, ahead);
+        Pair pair;
+        const Slot ada = pair.add(pair.one, Athlete{.name = "Ada"});
+        if (ahead)
+            pair.edit(pair.one, ada, Athlete{.name = "Ada"}, false);
+        pair.share();
+        if (!ahead)
+            pair.edit(pair.one, ada, Athlete{.name = "Ada", .note = same ? "" : "new"}, false);
+        if (same && !ahead)
+            pair.other.at(ada) = pair.one.at(ada);
+        pair.one.at(ada).hash = hashOf(pair.known, *pair.one.at(ada).thing);
+        pair.one.at(ada).thing.reset();
+        const Desk before = pair.one;
+        pair.meet();
+        QCOMPARE(pair.one.at(ada).thing.has_value(), same);
+        for (const Desk* desk : {&pair.one, &pair.other}) {
+            QVERIFY(!desk->at(ada).alive);
+            if (desk->at(ada).thing) // a log that holds it can be read
+                QCOMPARE(log::stepHash(hashOf(pair.known, *desk->at(ada).thing), false),
+                         desk->at(ada).trail.back().hash);
+        }
+        QVERIFY(pair.meet().touched.empty());
+    }
+
+    // The same of one that is in use on the other desk: it comes back as it was known there.
+    void removedWithoutContentAndInUse() {
+        Pair pair;
+        const Slot ada = pair.add(pair.one, Athlete{.name = "Ada"});
+        pair.share();
+        pair.edit(pair.one, ada, Athlete{.name = "Ada", .note = "new"}, false);
+        pair.one.at(ada).hash = hashOf(pair.known, *pair.one.at(ada).thing);
+        pair.one.at(ada).thing.reset();
+        pair.add(pair.other, log::SessionThing{.head = {.athlete = AthleteId{ada}, .date = day}});
+        pair.meet();
+        QCOMPARE(pair.live<log::SessionThing>(pair.one).size(), std::size_t{1});
+        QVERIFY(pair.one.at(ada).alive && pair.other.at(ada).alive);
+        QVERIFY(pair.one.at(ada).thing == pair.other.at(ada).thing);
+        QVERIFY(pair.meet().touched.empty());
+    }
+
     void namesChangedForOneAnother() {
         Pair pair;
         const Slot a = pair.add(pair.one, Athlete{.name = "Ada"});
@@ -420,6 +483,25 @@ private slots:
         refused(log::SessionThing{.head = {.athlete = ada, .date = day, .ordinal = 0}});
         refused(log::SessionThing{
             .head = {.athlete = ada, .date = day, .ordinal = std::numeric_limits<int>::max()}});
+        log::ConflictThing choice{.about = pair.known.uuid(raw(ada)),
+                                  .revision = log::hashOf("lost"),
+                                  .why = "both changed"};
+        refused(choice); // under another identity
+        const auto refusedUnderItsOwn = [&](const log::ConflictThing& one) {
+            Desk theirs = pair.other;
+            const Slot slot = pair.known.of("conflict", log::conflictUuid(one.about, one.revision));
+            theirs[slot].thing = one;
+            extend(pair.known, theirs.at(slot));
+            QVERIFY_THROWS_EXCEPTION(BadInput, take(pair.known, pair.one, theirs));
+        };
+        choice.why = "because";
+        refusedUnderItsOwn(choice);
+        choice.why = "both changed";
+        choice.content = "no content";
+        refusedUnderItsOwn(choice);
+        pair.known.of("athlete", choice.about);
+        choice.content = bytesOf(pair.known, Lift{.name = "Row"}); // of an athlete
+        refusedUnderItsOwn(choice);
     }
 
     // Sessions that say they became one another: what belongs to them revives them.
