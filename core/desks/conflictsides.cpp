@@ -10,6 +10,8 @@
 #include "core/model/phrases/desks.h"
 
 #include <algorithm>
+#include <map>
+#include <utility>
 
 namespace slopebook::desks {
 
@@ -41,6 +43,10 @@ LogError notOpen() {
             say("That choice is not open any more. Nothing was changed.")};
 }
 
+[[noreturn]] void refuseAt(const Desk& desk, Slot slot, Phrase phrase) {
+    throw LogError(LogError::Kind::Conflict, say(phrase, nameOnDesk(desk, slot)));
+}
+
 /// A name or a day's number that another thing has now would be yielded again at once.
 void requireFreeKey(const Desk& desk, Slot slot) {
     const Atom& wanted = desk.at(slot);
@@ -50,10 +56,78 @@ void requireFreeKey(const Desk& desk, Slot slot) {
     const std::string key = keyOf(*wanted.thing);
     for (const auto& [other, atom] : desk)
         if (other != slot && atom.alive && keyOf(*atom.thing) == key)
-            throw LogError(LogError::Kind::Conflict,
-                           say("That name or number is taken by another: %1. Change that one "
-                               "first. Nothing was changed.",
-                               nameOnDesk(desk, other)));
+            refuseAt(desk, other,
+                     "That name or number is taken by another: %1. Change that one first. Nothing "
+                     "was changed.");
+}
+
+/// What is removed while something that lives speaks of it would come back at once.
+void requireUnused(const Desk& desk, Slot slot) {
+    for (const auto& [other, atom] : desk)
+        if (other != slot && atom.alive)
+            eachReference(*atom.thing, [&](Slot of) {
+                if (of == slot)
+                    refuseAt(desk, other,
+                             "It cannot be removed while it is in use: %1. Remove that first. "
+                             "Nothing was changed.");
+            });
+}
+
+/// A session that cannot repeat that one would be no repeat again at once.
+void requireRepeat(const Desk& desk, Slot slot) {
+    const auto* session = std::get_if<log::SessionThing>(&*desk.at(slot).thing);
+    if (session == nullptr || !session->head.repeatOf)
+        return;
+    const Slot of = raw(*session->head.repeatOf);
+    const auto at = desk.find(of);
+    const auto* first = at == desk.end() || !at->second.thing
+                            ? nullptr
+                            : std::get_if<log::SessionThing>(&*at->second.thing);
+    if (first == nullptr || of == slot || first->head.athlete != session->head.athlete ||
+        first->head.repeatOf == SessionId{slot})
+        refuseAt(desk, of,
+                 "It cannot repeat that session: %1. Change that one first. Nothing was changed.");
+}
+
+/// What speaks of a session that became another speaks of that one.
+Thing followed(const Slots& known, const Desk& desk, Thing thing) {
+    visitReferences(thing, [&](Slot of) {
+        const Slot end = livingEnd(known, desk, of);
+        return end == 0 ? of : end;
+    });
+    return thing;
+}
+
+/// Of such things there is one for each key, and its key is all that it is known by.
+bool isKnownByKey(const Thing& thing) {
+    return nameOf(thing) == nullptr && !std::holds_alternative<log::SessionThing>(thing) &&
+           !std::holds_alternative<log::SetThing>(thing) && !keyOf(thing).empty();
+}
+
+/// What counts where the thing itself is gone since it became one with another; else itself.
+Slot standingFor(const Slots& known, const Desk& desk, Slot about, const Thing& lost) {
+    if (const Slot end = livingEnd(known, desk, about))
+        return end;
+    if (isKnownByKey(lost)) {
+        const std::string key = keyOf(followed(known, desk, lost));
+        for (const auto& [slot, atom] : desk)
+            if (atom.alive && keyOf(*atom.thing) == key)
+                return slot;
+    }
+    return about;
+}
+
+/// What lost, said by what counts in its place: that keeps its day and number.
+Thing saidBy(const Slots& known, const Desk& desk, Slot slot, Slot about, Thing lost) {
+    lost = followed(known, desk, std::move(lost));
+    if (const int* number = slot == about ? nullptr : numberOf(*desk.at(slot).thing))
+        *numberOf(lost) = *number;
+    if (auto* session = std::get_if<log::SessionThing>(&lost)) {
+        session->into.reset();
+        if (session->head.repeatOf == SessionId{slot})
+            session->head.repeatOf.reset();
+    }
+    return lost;
 }
 
 Why whyOf(const log::ConflictThing& conflict) {
@@ -70,9 +144,18 @@ ShownConflict shownConflict(Slots& known, const Desk& desk, Slot slot) {
                         .lived = conflict.lived,
                         .known = !conflict.content.empty()};
     std::optional<Thing> lost;
-    if (shown.known)
-        lost = thingOf(known, conflict.content);
-    const auto at = desk.find(about);
+    try {
+        if (shown.known)
+            lost = thingOf(known, conflict.content);
+    } catch (const BadInput&) { // in a log that was meddled with: it can still be settled
+        shown.known = false;
+    }
+    Slot standing = about;
+    if (lost && shown.lived) {
+        standing = standingFor(known, desk, about, *lost);
+        lost = saidBy(known, desk, standing, about, std::move(*lost));
+    }
+    const auto at = desk.find(standing);
     const Atom* atom = at == desk.end() ? nullptr : &at->second;
     shown.stands = atom != nullptr && atom->alive;
     const Thing* stands = atom != nullptr && atom->thing ? &*atom->thing : nullptr;
@@ -89,11 +172,14 @@ std::vector<ShownConflict> openConflicts(const log::Log& log) {
         return all;
     Slots known;
     const Desk desk = readDesk(known, log).desk;
-    for (const auto& [id, conflict] : open) {
-        const Slot slot = known.find(log::conflictUuid(conflict.about, conflict.revision));
-        if (desk.contains(slot))
-            all.push_back(shownConflict(known, desk, slot));
-    }
+    std::map<std::pair<Sixteen, Sixteen>, Slot> held;
+    for (const auto& [slot, atom] : desk)
+        if (atom.alive)
+            if (const auto* conflict = std::get_if<log::ConflictThing>(&*atom.thing))
+                held.emplace(std::pair(conflict->about, conflict->revision), slot);
+    for (const auto& [id, conflict] : open)
+        if (const auto at = held.find({conflict.about, conflict.revision}); at != held.end())
+            all.push_back(shownConflict(known, desk, at->second));
     return all;
 }
 
@@ -120,12 +206,21 @@ void settle(log::Log& log, const Sixteen& conflict, Choice choice) {
                 throw LogError(LogError::Kind::Conflict,
                                say("Nobody knows any more what the other side said. Nothing was "
                                    "changed."));
-            Atom& atom = after.at(about);
-            atom.thing = thingOf(known, said.content);
+            Thing lost = thingOf(known, said.content);
+            const Slot chosen = said.lived ? standingFor(known, after, about, lost) : about;
+            if (said.lived)
+                lost = saidBy(known, after, chosen, about, std::move(lost));
+            else
+                requireUnused(after, chosen);
+            Atom& atom = after.at(chosen);
+            atom.thing = std::move(lost);
             atom.alive = said.lived;
             extend(known, atom);
-            touched.insert(about);
-            requireFreeKey(after, about);
+            touched.insert(chosen);
+            if (said.lived) {
+                requireFreeKey(after, chosen);
+                requireRepeat(after, chosen);
+            }
             touched.merge(settleDesk(known, after, touched));
         }
         writeDesk(log, known, before, after, touched);

@@ -141,6 +141,8 @@ public:
 
 private:
     void add(const char* name, Words value) {
+        if (name == std::string_view("into")) // where it went is no word of the coach
+            return;
         fields.push_back({.field = sayField(name), .value = std::move(value)});
     }
     Words shown(const std::string& field) const { return asIs(field); }

@@ -7,8 +7,8 @@
 namespace slopebook::desks {
 
 namespace {
-/// "Ada" of "Ada" and of "Ada (2)".
-std::string rootOf(const std::string& name) {
+/// "Ada" of "Ada (2)"; the whole name where it has no such number.
+std::string withoutNumber(const std::string& name) {
     const auto open = name.rfind(" (");
     if (open == std::string::npos || open == 0 || name.back() != ')')
         return name;
@@ -127,7 +127,20 @@ void Meeting::becomeOne(Slot slot, Slot holder) {
         session->into = known.uuid(holder);
         taken.told.push_back({.what = Told::What::Joined, .about = slot, .into = holder});
     }
+    isOneWith(slot, holder);
     edit(slot, std::move(now), false);
+}
+
+void Meeting::isOneWith(Slot slot, Slot other) {
+    if (arrived.erase(slot) == 0)
+        arrived.erase(other);
+}
+
+// "Ada" of "Ada (2)" where there is an Ada: "Rower (2019)" is a name of its own.
+std::string Meeting::rootOf(const Thing& named) const {
+    Thing root = named;
+    *nameOf(root) = withoutNumber(*nameOf(named));
+    return isFree(root) ? *nameOf(named) : *nameOf(root);
 }
 
 void Meeting::giveAnotherName(Slot slot) {
@@ -136,7 +149,7 @@ void Meeting::giveAnotherName(Slot slot) {
     Thing now = *atom.thing;
     std::string& name = *nameOf(now);
     taken.told.push_back({.what = Told::What::Renamed, .about = slot, .before = name});
-    const std::string root = rootOf(name);
+    const std::string root = rootOf(now);
     for (int number = 2; !isFree(now); ++number)
         name = root + " (" + std::to_string(number) + ")";
     m_holders.emplace(keyOf(now), slot);

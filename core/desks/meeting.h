@@ -18,6 +18,8 @@ public:
     Desk& desk;
     const Rules rules;
     Taken taken;
+    std::set<Slot> arrived;          ///< alive, and not known here before: added
+    std::map<Slot, Thing> lastKnown; ///< of what is removed, and nobody knows what it said then
 
     /// Whether a session that finds its key taken may become one with the holder.
     enum class Join { No, Yes };
@@ -29,6 +31,8 @@ public:
     void free(Slot slot);
     /// An edit of the meeting's own: it lengthens the trail as a coach's does.
     void edit(Slot slot, Thing now, bool alive);
+    /// They are one thing: nothing is added by what of the two comes from elsewhere.
+    void isOneWith(Slot slot, Slot other);
     /// Notes the side that does not stand.
     void list(Why why, Slot about, const Atom& lost);
     /// What was noted becomes things that travel.
@@ -46,6 +50,7 @@ private:
     void yield(Slot slot, Slot holder, Join join);
     void becomeOne(Slot slot, Slot holder);
     void giveAnotherName(Slot slot);
+    std::string rootOf(const Thing& named) const;
     void renumber(Slot slot);
 
     std::set<Slot> m_newlyMet; ///< known to one of the two desks alone

@@ -24,10 +24,19 @@ OtherLog::OtherLog(const std::filesystem::path& file, const log::Log& mine) {
             throw;
         openCopy(file);
     }
-    log::requireSound(m_log->check(), file);
+    try {
+        log::requireSound(m_log->check(), file);
+    } catch (...) {
+        removeCopy(); // no destructor comes
+        throw;
+    }
 }
 
 OtherLog::~OtherLog() {
+    removeCopy();
+}
+
+void OtherLog::removeCopy() {
     m_log.reset();
     if (m_folder.empty())
         return;

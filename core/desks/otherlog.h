@@ -22,6 +22,7 @@ public:
 
 private:
     void openCopy(const std::filesystem::path& file);
+    void removeCopy();
 
     std::filesystem::path m_folder; ///< of the copy; empty: none was made
     std::optional<log::Log> m_log;

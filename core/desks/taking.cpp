@@ -3,12 +3,27 @@
 
 #include "core/desks/meeting.h"
 #include "core/desks/numbers.h"
+#include "core/desks/twins.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/desks.h"
 
 #include <algorithm>
 
 namespace slopebook::desks {
+
+Slot livingEnd(const Slots& known, const Desk& desk, Slot slot) {
+    std::set<Slot> passed;
+    while (slot != 0 && passed.insert(slot).second) {
+        const auto at = desk.find(slot);
+        if (at == desk.end() || !at->second.thing)
+            return 0;
+        if (at->second.alive)
+            return slot;
+        const auto* session = std::get_if<log::SessionThing>(&*at->second.thing);
+        slot = session != nullptr && session->into ? known.find(*session->into) : 0;
+    }
+    return 0;
+}
 
 namespace {
 Verdict verdictUnder(const Rules& rules, const Atom& mine, const Atom& theirs) {
@@ -43,6 +58,19 @@ void count(Taken& taken, const Atom& before, const Atom& now) {
         ++taken.changed;
 }
 
+/// Of what was removed before logs kept contents the other may still know what it said: that is
+/// taken where it is what the trail leads to. What else is known of it is kept for a return.
+bool learnContent(Meeting& meeting, Slot slot, Atom& mine, const std::optional<Thing>& known) {
+    if (mine.thing || !known)
+        return false;
+    if (log::stepHash(hashOf(meeting.known, *known), mine.alive) != mine.trail.back().hash) {
+        meeting.lastKnown.insert_or_assign(slot, *known);
+        return false;
+    }
+    mine.thing = known;
+    return true;
+}
+
 /// One state for each thing. Keys and what speaks of what come after.
 void takeStates(Meeting& meeting, const Desk& theirs) {
     for (const auto& [slot, other] : theirs) {
@@ -52,13 +80,17 @@ void takeStates(Meeting& meeting, const Desk& theirs) {
         if (held == meeting.desk.end()) {
             meeting.desk.emplace(slot, other);
             meeting.taken.touched.insert(slot);
-            meeting.taken.added += other.alive ? 1 : 0;
+            if (other.alive)
+                meeting.arrived.insert(slot);
             continue;
         }
         Atom& mine = held->second;
         const Verdict verdict = verdictUnder(meeting.rules, mine, other);
         if (verdict == Verdict::Same && learn(mine.trail, other.trail))
             meeting.taken.touched.insert(slot);
+        if (verdict == Verdict::Same || verdict == Verdict::Mine)
+            if (learnContent(meeting, slot, mine, other.thing))
+                meeting.taken.touched.insert(slot);
         if (verdict == Verdict::Same || verdict == Verdict::Mine)
             continue;
         const bool chosen = verdict == Verdict::ChooseTheirs || verdict == Verdict::ChooseMine;
@@ -69,19 +101,31 @@ void takeStates(Meeting& meeting, const Desk& theirs) {
             mine = other;
             count(meeting.taken, before, mine);
         }
-        if (!mine.thing) // what only the other side still knows
-            mine.thing = before.thing ? before.thing : other.thing;
         if (verdict != Verdict::Theirs)
             mine.trail = theirsStands(verdict) ? joined(other.trail, before.trail)
                                                : joined(before.trail, other.trail);
+        if (!learnContent(meeting, slot, mine, before.thing))
+            learnContent(meeting, slot, mine, other.thing);
         meeting.taken.touched.insert(slot);
     }
 }
 
-void requireSense(const Desk& desk) {
+/// A choice is named by what it is about, and can be shown.
+void requireChoice(Slots& known, Slot slot, const log::ConflictThing& conflict) {
+    if (known.uuid(slot) != log::conflictUuid(conflict.about, conflict.revision) ||
+        !whyFromWord(conflict.why))
+        throw BadInput(say("a choice that no meeting of two logs made"),
+                       say("one under the identity of what it is about"));
+    if (!conflict.content.empty())
+        known.of(kindOf(thingOf(known, conflict.content)), conflict.about);
+}
+
+void requireSense(Slots& known, const Desk& desk) {
     for (const auto& [slot, atom] : desk) {
         if (!atom.thing)
             continue;
+        if (const auto* conflict = std::get_if<log::ConflictThing>(&*atom.thing))
+            requireChoice(known, slot, *conflict);
         const std::string kind(kindOf(*atom.thing));
         eachReference(*atom.thing, [&, self = slot, lives = atom.alive](Slot of) {
             const auto spoken = desk.find(of);
@@ -96,21 +140,6 @@ void requireSense(const Desk& desk) {
     }
 }
 
-/// Where a session that became one with another is found now; 0: nowhere.
-Slot endOf(const Meeting& meeting, Slot slot) {
-    std::set<Slot> passed;
-    while (slot != 0 && passed.insert(slot).second) {
-        const auto at = meeting.desk.find(slot);
-        if (at == meeting.desk.end() || !at->second.thing)
-            return 0;
-        if (at->second.alive)
-            return slot;
-        const auto* session = std::get_if<log::SessionThing>(&*at->second.thing);
-        slot = session != nullptr && session->into ? meeting.known.find(*session->into) : 0;
-    }
-    return 0;
-}
-
 /// The removed things that it speaks of.
 std::set<Slot> removedIn(const Meeting& meeting, const Atom& atom) {
     std::set<Slot> removed;
@@ -122,27 +151,38 @@ std::set<Slot> removedIn(const Meeting& meeting, const Atom& atom) {
     return removed;
 }
 
-/// What belongs to a session that became another goes there, behind what that has.
+/// What belongs to a session that became another goes there, behind what that has; what that has
+/// already is removed.
 void follow(Meeting& meeting) {
     std::vector<Slot> moving;
     for (const auto& [slot, atom] : meeting.desk)
         if (!removedIn(meeting, atom).empty())
             moving.push_back(slot);
+    if (moving.empty())
+        return;
     meeting.sort(moving);
+    Twins twins(meeting);
     for (const Slot slot : moving) {
         Thing now = *meeting.desk.at(slot).thing;
         bool moved = false;
         visitReferences(now, [&](Slot of) {
-            const Slot end = endOf(meeting, of);
+            const Slot end = livingEnd(meeting.known, meeting.desk, of);
             moved = moved || (end != 0 && end != of);
             return end == 0 ? of : end == slot ? Slot{0} : end; // a repeat of itself: of none
         });
         if (!moved)
             continue;
         meeting.free(slot);
+        const Thing before = *meeting.desk.at(slot).thing;
+        if (const Slot twin = twins.of(slot, now)) {
+            meeting.isOneWith(slot, twin);
+            meeting.edit(slot, before, false);
+            continue;
+        }
         putBehind(meeting, now);
         meeting.edit(slot, std::move(now), true);
         meeting.place(slot, Meeting::Join::Yes);
+        twins.went(slot, before);
     }
 }
 
@@ -158,12 +198,13 @@ void revive(Meeting& meeting) {
         meeting.sort(order);
         for (const Slot slot : order) {
             const Atom& atom = meeting.desk.at(slot);
-            if (!atom.thing)
+            const auto last = meeting.lastKnown.find(slot);
+            if (!atom.thing && last == meeting.lastKnown.end())
                 throw BadInput(say("something in use that was removed before logs kept what was"),
                                say("a log in which it still is"));
             meeting.list(Why::Revived, slot, atom);
             meeting.taken.told.push_back({.what = Told::What::Revived, .about = slot});
-            Thing now = *atom.thing;
+            Thing now = atom.thing ? *atom.thing : last->second;
             if (auto* session = std::get_if<log::SessionThing>(&now))
                 session->into.reset();
             meeting.edit(slot, std::move(now), true);
@@ -188,17 +229,18 @@ void putInPlace(Meeting& meeting) {
 } // namespace
 
 Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules) {
-    requireSense(theirs);
+    requireSense(known, theirs);
     Meeting meeting(known, mine, theirs, rules);
     takeStates(meeting, theirs);
     if (!meeting.taken.touched.empty())
         putInPlace(meeting);
+    meeting.taken.added += meeting.arrived.size();
     return std::move(meeting.taken);
 }
 
 std::set<Slot> settleDesk(Slots& known, Desk& desk, const std::set<Slot>& touched) {
-    const Desk same = desk; // nothing is new to anybody
-    Meeting meeting(known, desk, same, {});
+    const Desk same = desk;                               // nothing is new to anybody
+    Meeting meeting(known, desk, same, {.lists = false}); // the coach has just chosen
     meeting.taken.touched = touched;
     putInPlace(meeting);
     return std::move(meeting.taken.touched);

@@ -46,11 +46,15 @@ struct Taken {
 };
 
 /// Takes theirs into mine. Throws BadInput for what no desk holds: what speaks of nothing, a number
-/// outside 1 .. mostNumbered, a session that became one with itself.
+/// outside 1 .. mostNumbered, a session that became one with itself, a choice that cannot be shown.
 Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules = {});
 
+/// The slot itself while it lives; where a session that became one with another is found now; 0:
+/// nowhere.
+Slot livingEnd(const Slots& known, const Desk& desk, Slot slot);
+
 /// After the coach has put another state in place of one: its key yields where it is taken, what it
-/// speaks of comes back. Gives what else is touched by that.
+/// speaks of comes back. Gives what else is touched by that. Nothing is listed: it was chosen.
 std::set<Slot> settleDesk(Slots& known, Desk& desk, const std::set<Slot>& touched);
 
 /// No number of a session, set, attempt, gap or turn that comes from elsewhere is greater.

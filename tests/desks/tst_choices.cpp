@@ -104,6 +104,114 @@ private Q_SLOTS:
                  std::optional(LogError::Kind::Conflict));
     }
 
+    // Two sessions, and two lines of conditions, that became one: what counts is what the one says
+    // that is left, and that is what the other side is put into.
+    void joinedOnesAreComparedWithWhatIsLeft_data() {
+        QTest::addColumn<bool>("lostSide");
+        QTest::newRow("what lost") << true;
+        QTest::newRow("as it stands") << false;
+    }
+    void joinedOnesAreComparedWithWhatIsLeft() {
+        QFETCH(bool, lostSide);
+        for (const auto& [file, note] : {std::pair{a(), "here"}, std::pair{b(), "there"}}) {
+            log::Log log = log::Log::open(file);
+            const bool here = note == std::string("here");
+            const SessionId session = log.add(SessionHead{.athlete = m_season.lane3,
+                                                          .date = day(2026, 3, 14),
+                                                          .bodyMass = Mass{here ? 70'000 : 71'000},
+                                                          .note = note});
+            const LiftId lift = log.session(m_season.autumn).sets.front().lift;
+            log.add(session, lift, ladderSet(here ? 40 : 50, {1.1, 1.0}));
+            log.setConditions(session, lift, {.place = note});
+        }
+        const auto report = mergeFiles(a(), b());
+        QCOMPARE(report.joined.size(), std::size_t{1});
+        QCOMPARE(report.listed.size(), std::size_t{2});
+        std::string place, lostPlace, head, lostHead;
+        for (std::size_t left = 2; left > 0; --left) {
+            log::Log log = log::Log::open(a());
+            const auto open = desks::openConflicts(log);
+            QCOMPARE(open.size(), left);
+            QCOMPARE(open[0].why, desks::Why::Joined);
+            QVERIFY(open[0].stands && open[0].lived && open[0].known);
+            const bool session = open[0].kind == "session";
+            QCOMPARE(open[0].fields.size(), session ? std::size_t{2} : std::size_t{1});
+            for (const auto& field : open[0].fields) {
+                const std::string name = english(field.field);
+                QVERIFY(name == (session ? "note" : "place") || (session && name == "body mass"));
+                if (name == "body mass")
+                    continue;
+                (session ? head : place) = english(field.stands);
+                (session ? lostHead : lostPlace) = english(field.lost);
+            }
+            desks::settle(log, open[0].uuid,
+                          lostSide ? desks::Choice::WhatLost : desks::Choice::AsItStands);
+            QCOMPARE(desks::openConflictCount(log), left - 1);
+            QVERIFY(log.check().empty());
+        }
+        QVERIFY(head != lostHead && !head.empty() && !lostHead.empty());
+        QVERIFY(place != lostPlace && !place.empty() && !lostPlace.empty());
+        mergeFiles(b(), a());
+        for (const fs::path& file : {a(), b()}) {
+            const log::Log log = log::Log::open(file);
+            QCOMPARE(desks::openConflictCount(log), std::size_t{0});
+            int days = 0;
+            for (const auto& one : log.sessions(m_season.lane3))
+                if (one.value.date == day(2026, 3, 14)) {
+                    ++days;
+                    QCOMPARE(one.value.note, lostSide ? lostHead : head);
+                    QCOMPARE(one.value.bodyMass,
+                             std::optional(Mass{one.value.note == "here" ? 70'000 : 71'000}));
+                    QCOMPARE(log.session(one.id).sets.size(), std::size_t{2});
+                }
+            QCOMPARE(days, 1);
+        }
+        QVERIFY(mergeFiles(a(), b()).nothingNew);
+    }
+
+    // Removed here, in use there: it is back, and cannot be removed while it is in use.
+    void aRemovalIsChosenWhileInUse_data() {
+        QTest::addColumn<bool>("lostSide");
+        QTest::newRow("what lost") << true;
+        QTest::newRow("as it stands") << false;
+    }
+    void aRemovalIsChosenWhileInUse() {
+        QFETCH(bool, lostSide);
+        SessionId session{};
+        LiftId lift{};
+        for (const fs::path& file : {a(), b()}) {
+            log::Log log = log::Log::open(file);
+            session = m_season.winter;
+            lift = log.session(m_season.autumn).sets.front().lift;
+            if (file == a())
+                log.remove(session);
+            else
+                log.add(session, lift, ladderSet(50, {1.1, 1.0}));
+        }
+        mergeFiles(a(), b());
+        log::Log log = log::Log::open(a());
+        const auto open = desks::openConflicts(log);
+        QCOMPARE(open.size(), std::size_t{1});
+        QCOMPARE(open[0].why, desks::Why::Revived);
+        if (lostSide) {
+            QCOMPARE(errorOf([&] { desks::settle(log, open[0].uuid, desks::Choice::WhatLost); }),
+                     std::optional(LogError::Kind::Conflict));
+            QCOMPARE(desks::openConflictCount(log), std::size_t{1});
+            for (const auto& set : log.session(session).sets)
+                log.remove(set.id);
+            for (const auto& set : log.session(session).sets)
+                QVERIFY(set.id == SetId{}); // none is left
+            log.setBattery(session, {});
+        }
+        desks::settle(log, open[0].uuid,
+                      lostSide ? desks::Choice::WhatLost : desks::Choice::AsItStands);
+        QCOMPARE(desks::openConflictCount(log), std::size_t{0});
+        QVERIFY(log.check().empty());
+        mergeFiles(b(), a());
+        mergeFiles(a(), b());
+        QCOMPARE(desks::openConflictCount(log), std::size_t{0});
+    }
+
     // A name that was taken twice: to have it back the other one must have gone, else it yields
     // once more.
     void aNameIsWantedBack() {

@@ -137,6 +137,44 @@ private Q_SLOTS:
         }
     }
 
+    // The same file imported at two desks: a third one, and both, have it once.
+    void importedAtBoth() {
+        const auto add = [&](const fs::path& file) {
+            log::Log log = log::Log::open(file);
+            const SessionId session =
+                log.add(SessionHead{.athlete = log.session(m_season.autumn).head.value.athlete,
+                                    .date = day(2026, 3, 14),
+                                    .note = "imported"});
+            const LiftId lift = log.session(m_season.autumn).sets.front().lift;
+            log.add(session, lift, ladderSet(40, {1.1, 1.0}));
+            log.add(session, lift, ladderSet(60, {0.8, 0.7}));
+        };
+        const auto counted = [](const fs::path& file) {
+            std::size_t sets = 0, alive = 0;
+            const log::Log log = log::Log::open(file, log::Access::ReadOnly);
+            log::visitCarried(log, [&](const log::Carried& one) {
+                sets += one.alive && one.kind == "set" ? 1 : 0;
+                alive += one.alive ? 1 : 0;
+            });
+            return std::pair(sets, alive);
+        };
+        add(a());
+        add(b());
+        const auto once = counted(a());
+        for (int round = 0; round < 3; ++round)
+            for (const auto& [mine, other] :
+                 {std::pair{a(), b()}, std::pair{b(), c()}, std::pair{c(), a()}}) {
+                const auto report = mergeFiles(mine, other);
+                QVERIFY(report.listed.empty() && report.renamed.empty());
+                QVERIFY(report.nothingNew || round < 2);
+            }
+        for (const fs::path& file : {a(), b(), c()}) {
+            QVERIFY(counted(file) == once);
+            requireCleanLog(file);
+            requireSame(file, a());
+        }
+    }
+
     void threeInARing() {
         const int seeds = rounds("SLOPEBOOK_MERGES", 2, 100);
         for (int seed = 1; seed <= seeds; ++seed) {

@@ -171,6 +171,69 @@ private slots:
         QVERIFY(pair.meet().touched.empty());
     }
 
+    // A year in a name is no number of ours.
+    void aNameWithANumber() {
+        Pair pair;
+        pair.add(pair.one, Device{.name = "Rower (2019)", .note = "one"});
+        pair.add(pair.other, Device{.name = "Rower (2019)", .note = "other"});
+        pair.meet();
+        QCOMPARE(pair.one, pair.other);
+        std::set<std::string> names;
+        for (const Device& device : pair.live<Device>(pair.one))
+            names.insert(device.name);
+        QVERIFY((names == std::set<std::string>{"Rower (2019)", "Rower (2019) (2)"}));
+    }
+
+    // What was removed before logs kept contents: the other desk says what it said, if it is that.
+    void removedWithoutContent_data() {
+        QTest::addColumn<bool>("same");
+        QTest::addColumn<bool>("ahead");
+        QTest::newRow("the same state") << true << false;
+        QTest::newRow("the other went on to it") << true << true;
+        QTest::newRow("another state, behind") << false << false;
+    }
+    void removedWithoutContent() {
+        QFETCH(bool, same);
+        QFETCH(bool, ahead);
+        Pair pair;
+        const Slot ada = pair.add(pair.one, Athlete{.name = "Ada"});
+        if (ahead)
+            pair.edit(pair.one, ada, Athlete{.name = "Ada"}, false);
+        pair.share();
+        if (!ahead)
+            pair.edit(pair.one, ada, Athlete{.name = "Ada", .note = same ? "" : "new"}, false);
+        if (same && !ahead)
+            pair.other.at(ada) = pair.one.at(ada);
+        pair.one.at(ada).hash = hashOf(pair.known, *pair.one.at(ada).thing);
+        pair.one.at(ada).thing.reset();
+        const Desk before = pair.one;
+        pair.meet();
+        QCOMPARE(pair.one.at(ada).thing.has_value(), same);
+        for (const Desk* desk : {&pair.one, &pair.other}) {
+            QVERIFY(!desk->at(ada).alive);
+            if (desk->at(ada).thing) // a log that holds it can be read
+                QCOMPARE(log::stepHash(hashOf(pair.known, *desk->at(ada).thing), false),
+                         desk->at(ada).trail.back().hash);
+        }
+        QVERIFY(pair.meet().touched.empty());
+    }
+
+    // The same of one that is in use on the other desk: it comes back as it was known there.
+    void removedWithoutContentAndInUse() {
+        Pair pair;
+        const Slot ada = pair.add(pair.one, Athlete{.name = "Ada"});
+        pair.share();
+        pair.edit(pair.one, ada, Athlete{.name = "Ada", .note = "new"}, false);
+        pair.one.at(ada).hash = hashOf(pair.known, *pair.one.at(ada).thing);
+        pair.one.at(ada).thing.reset();
+        pair.add(pair.other, log::SessionThing{.head = {.athlete = AthleteId{ada}, .date = day}});
+        pair.meet();
+        QCOMPARE(pair.live<log::SessionThing>(pair.one).size(), std::size_t{1});
+        QVERIFY(pair.one.at(ada).alive && pair.other.at(ada).alive);
+        QVERIFY(pair.one.at(ada).thing == pair.other.at(ada).thing);
+        QVERIFY(pair.meet().touched.empty());
+    }
+
     void namesChangedForOneAnother() {
         Pair pair;
         const Slot a = pair.add(pair.one, Athlete{.name = "Ada"});
@@ -222,6 +285,103 @@ private slots:
         QCOMPARE(conflicts.front().why, std::string("joined"));
         QCOMPARE(taken.told.front().what, Told::What::Joined);
         QVERIFY(pair.meet().touched.empty());
+    }
+
+    // The same file imported on both desks, and on a third one that met neither: it stands once.
+    // Two sets alike in the file are two, and what else each wrote stands beside them.
+    void theSameEntryOnTwoDesks() {
+        Pair pair;
+        const AthleteId ada{pair.add(pair.one, Athlete{.name = "Ada"})};
+        const LiftId row{pair.add(pair.one, Lift{.name = "Row"})};
+        TestKind kind;
+        kind.name = "Jump";
+        kind.unit = "m";
+        const TestKindId jump{pair.add(pair.one, kind)};
+        pair.share();
+        Desk third = pair.one;
+        for (Desk* desk : {&pair.one, &pair.other, &third}) {
+            const SessionId session{
+                pair.add(*desk, log::SessionThing{.head = {.athlete = ada, .date = day}})};
+            int ordinal = 0;
+            if (desk == &pair.other) // written by hand, before the file came
+                pair.add(*desk, log::SetThing{.session = session,
+                                              .lift = row,
+                                              .ordinal = ++ordinal,
+                                              .set = {.load = Mass{20'000}}});
+            for (const int load : {40'000, 40'000, 60'000})
+                pair.add(*desk, log::SetThing{.session = session,
+                                              .lift = row,
+                                              .ordinal = ++ordinal,
+                                              .set = {.load = Mass{load}}});
+            for (const int number : {1, 2}) {
+                log::AttemptThing one{.session = session, .test = jump, .ordinal = number};
+                one.attempt.value = 0.3;
+                pair.add(*desk, one);
+            }
+            log::GapThing gap{.session = session};
+            gap.gap.lift = row;
+            gap.gap.reason = "knee";
+            pair.add(*desk, gap);
+            pair.add(*desk, log::LiftConditionsThing{
+                                .session = session, .lift = row, .conditions = {.place = "hall"}});
+        }
+        const Taken taken = pair.meet();
+        QCOMPARE(pair.one, pair.other);
+        QCOMPARE(taken.added, std::size_t{1}); // the set written by hand
+        QCOMPARE(std::ranges::count(taken.told, Told::What::Joined, &Told::what), 1);
+        QCOMPARE(taken.told.size(), std::size_t{1});
+        bool quiet = false;
+        for (int round = 0; round < 6 && !quiet; ++round) {
+            quiet = take(pair.known, pair.other, pair.one).touched.empty();
+            quiet = take(pair.known, third, pair.other).touched.empty() && quiet;
+            quiet = take(pair.known, pair.one, third).touched.empty() && quiet;
+        }
+        QVERIFY(quiet);
+        QCOMPARE(pair.one, third);
+        QCOMPARE(pair.one, pair.other);
+        std::multiset<std::int64_t> loads;
+        std::set<int> ordinals;
+        for (const auto& set : pair.live<log::SetThing>(pair.one)) {
+            loads.insert(set.set.load.grams);
+            ordinals.insert(set.ordinal);
+        }
+        QVERIFY((loads == std::multiset<std::int64_t>{20'000, 40'000, 40'000, 60'000}));
+        QCOMPARE(ordinals.size(), std::size_t{4});
+        QCOMPARE(pair.live<log::AttemptThing>(pair.one).size(), std::size_t{2});
+        QCOMPARE(pair.live<log::GapThing>(pair.one).size(), std::size_t{1});
+        QCOMPARE(pair.live<log::LiftConditionsThing>(pair.one).size(), std::size_t{1});
+        QVERIFY(pair.live<log::ConflictThing>(pair.one).empty());
+    }
+
+    // A set like one that is there already, logged into a session after that became one with
+    // another: it is a new one.
+    void oneMoreLikeIt() {
+        Pair pair;
+        const AthleteId ada{pair.add(pair.one, Athlete{.name = "Ada"})};
+        const LiftId row{pair.add(pair.one, Lift{.name = "Row"})};
+        pair.share();
+        const auto set = [&](Slot session, int ordinal) {
+            return log::SetThing{.session = SessionId{session},
+                                 .lift = row,
+                                 .ordinal = ordinal,
+                                 .set = {.load = Mass{40'000}}};
+        };
+        std::vector<Slot> sessions;
+        for (Desk* desk : {&pair.one, &pair.other}) {
+            sessions.push_back(
+                pair.add(*desk, log::SessionThing{.head = {.athlete = ada, .date = day}}));
+            pair.add(*desk, set(sessions.back(), 1));
+        }
+        Desk apart[]{pair.one, pair.other};
+        pair.meet();
+        QCOMPARE(pair.live<log::SetThing>(pair.one).size(), std::size_t{1});
+        for (const std::size_t i : {0U, 1U}) {
+            pair.add(apart[i], set(sessions[i], 2));
+            take(pair.known, pair.one, apart[i]);
+            QCOMPARE(pair.live<log::SetThing>(pair.one).size(), std::size_t{2});
+        }
+        pair.meet();
+        QCOMPARE(pair.live<log::SetThing>(pair.other).size(), std::size_t{2});
     }
 
     void withoutJoiningADayStandsTwice() {
@@ -323,6 +483,25 @@ private slots:
         refused(log::SessionThing{.head = {.athlete = ada, .date = day, .ordinal = 0}});
         refused(log::SessionThing{
             .head = {.athlete = ada, .date = day, .ordinal = std::numeric_limits<int>::max()}});
+        log::ConflictThing choice{.about = pair.known.uuid(raw(ada)),
+                                  .revision = log::hashOf("lost"),
+                                  .why = "both changed"};
+        refused(choice); // under another identity
+        const auto refusedUnderItsOwn = [&](const log::ConflictThing& one) {
+            Desk theirs = pair.other;
+            const Slot slot = pair.known.of("conflict", log::conflictUuid(one.about, one.revision));
+            theirs[slot].thing = one;
+            extend(pair.known, theirs.at(slot));
+            QVERIFY_THROWS_EXCEPTION(BadInput, take(pair.known, pair.one, theirs));
+        };
+        choice.why = "because";
+        refusedUnderItsOwn(choice);
+        choice.why = "both changed";
+        choice.content = "no content";
+        refusedUnderItsOwn(choice);
+        pair.known.of("athlete", choice.about);
+        choice.content = bytesOf(pair.known, Lift{.name = "Row"}); // of an athlete
+        refusedUnderItsOwn(choice);
     }
 
     // Sessions that say they became one another: what belongs to them revives them.

@@ -14,6 +14,11 @@ inline constexpr std::string_view desks[]{
     translate(
         "Phrases",
         "That name or number is taken by another: %1. Change that one first. Nothing was changed."),
+    translate(
+        "Phrases",
+        "It cannot be removed while it is in use: %1. Remove that first. Nothing was changed."),
+    translate("Phrases",
+              "It cannot repeat that session: %1. Change that one first. Nothing was changed."),
     translate("Phrases", "Nobody knows any more what the other side said. Nothing was changed."),
     translate("Phrases", "name"),
     translate("Phrases", "note"),
@@ -109,6 +114,8 @@ inline constexpr std::string_view desks[]{
     translate("Phrases", "a %1 under the identity of a %2"),
     translate("Phrases", "a %1 that speaks of what is not there"),
     translate("Phrases", "what it speaks of in the same log"),
+    translate("Phrases", "a choice that no meeting of two logs made"),
+    translate("Phrases", "one under the identity of what it is about"),
     translate("Phrases", "number %1 of a %2"),
     translate("Phrases", "a number from 1 to %1"),
     translate("Phrases", "something in use that was removed before logs kept what was"),
