@@ -29,9 +29,9 @@
     <name>slopebook::ui::ChoicesDialog</name>
     <message numerus="yes">
         <source>%n choices wait. One side of each counts until then; the choice goes along to the other log with the next merge.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n choice waits. One side of it counts until then; the choice goes along to the other log with the next merge.</numerusform>
+            <numerusform>%n choices wait. One side of each counts until then; the choice goes along to the other log with the next merge.</numerusform>
         </translation>
     </message>
 </context>
@@ -39,9 +39,9 @@
     <name>slopebook::ui::MainWindow</name>
     <message numerus="yes">
         <source>%n choices between two logs wait: Log, Choose between two sides.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n choice between two logs waits: Log, Choose between two sides.</numerusform>
+            <numerusform>%n choices between two logs wait: Log, Choose between two sides.</numerusform>
         </translation>
     </message>
 </context>

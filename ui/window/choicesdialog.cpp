@@ -36,8 +36,10 @@ void ChoicesDialog::build() {
     m_list->setObjectName(QStringLiteral("choices"));
     m_list->header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
     m_table->setObjectName(QStringLiteral("sides"));
-    for (QLabel* label : {m_sentence, m_why, m_problem})
+    for (QLabel* label : {m_sentence, m_why, m_problem}) {
+        label->setTextFormat(Qt::PlainText); // names are anything
         label->setWordWrap(true);
+    }
     m_problem->setObjectName(QStringLiteral("choiceProblem"));
     m_problem->hide();
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);

@@ -68,11 +68,13 @@ void MergeDialog::build(const desks::MergeReport& report, const QString& file,
            "together). The other log is only read.")
             .arg(QFileInfo(file).fileName(), number(report.added), number(report.changed),
                  number(report.removed)));
+    sentence->setTextFormat(Qt::PlainText); // a file may be called anything
     sentence->setWordWrap(true);
     sentence->setObjectName(QStringLiteral("mergeSentence"));
     auto* backup = new QLabel(tr("A backup is made first, in %1. To undo the merge go back to it: "
                                  "Log, Go back to a backup.")
                                   .arg(folder));
+    backup->setTextFormat(Qt::PlainText);
     backup->setWordWrap(true);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     auto* merge = buttons->addButton(tr("&Merge"), QDialogButtonBox::AcceptRole);
