@@ -5856,14 +5856,6 @@
         <translation>Jede Last mit dieser Ausrüstung.</translation>
     </message>
     <message>
-        <source>The aim is %1; to be built: %2.</source>
-        <translation>Ziel ist %1; zusammenzustellen: %2.</translation>
-    </message>
-    <message>
-        <source>The aim is %1 to %2; to be built: %3.</source>
-        <translation>Ziel ist %1 bis %2; zusammenzustellen: %3.</translation>
-    </message>
-    <message>
         <source>A thrown or jumped lift has no 1RM to take a share of: aim at a speed.</source>
         <translation>Eine geworfene oder gesprungene Übung hat kein 1RM, von dem sich ein Anteil nehmen ließe: auf eine Geschwindigkeit zielen.</translation>
     </message>
@@ -7080,10 +7072,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Hebe eine dieser Lasten: %1.</translation>
     </message>
     <message>
-        <source>Lift %1; end a set at %2 m/s.</source>
-        <translation>Hebe %1; beende einen Satz bei %2 m/s.</translation>
-    </message>
-    <message>
         <source>without a figure: %1</source>
         <translation>ohne Zahl: %1</translation>
     </message>
@@ -7731,6 +7719,46 @@ liegt über dem geschätzten 1RM</translation>
         <source>what was to be taken does not stand as it was written (%1, %2)</source>
         <translation>was zu übernehmen war, steht nicht so da, wie es geschrieben wurde (%1, %2)</translation>
     </message>
+    <message>
+        <source>It cannot be removed while it is in use: %1. Remove that first. Nothing was changed.</source>
+        <translation>Es kann nicht gelöscht werden, solange es gebraucht wird: %1. Erst das löschen. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>It cannot repeat that session: %1. Change that one first. Nothing was changed.</source>
+        <translation>Es kann diese Einheit nicht wiederholen: %1. Erst diese ändern. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>a choice that no meeting of two logs made</source>
+        <translation>eine Auswahl, die kein Zusammenführen zweier Protokolle ergab</translation>
+    </message>
+    <message>
+        <source>one under the identity of what it is about</source>
+        <translation>eine unter der Kennung dessen, worum es geht</translation>
+    </message>
+    <message>
+        <source>Lift %1; end a set at %2 m/s, %3 % under the expected %4 m/s.</source>
+        <translation>Hebe %1; beende einen Satz bei %2 m/s, %3 % unter den erwarteten %4 m/s.</translation>
+    </message>
+    <message>
+        <source>Lift %1; no stop speed: it would lie under the MVT.</source>
+        <translation>Hebe %1; keine Stopp-Geschwindigkeit: sie läge unter der MVT.</translation>
+    </message>
+    <message>
+        <source>%1 lies over the estimated 1RM.</source>
+        <translation>%1 liegt über dem geschätzten 1RM.</translation>
+    </message>
+    <message>
+        <source>The aim is %1.</source>
+        <translation>Ziel ist %1.</translation>
+    </message>
+    <message>
+        <source>The aim is %1 to %2.</source>
+        <translation>Ziel ist %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>The aim is %1 to %2; over the estimated 1RM: %3.</source>
+        <translation>Ziel ist %1 bis %2; über dem geschätzten 1RM: %3.</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>
@@ -7794,10 +7822,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>an dem Tag nicht gehoben</translation>
     </message>
     <message>
-        <source>band: one rep of another day</source>
-        <translation>Band: eine Wiederholung eines anderen Tages</translation>
-    </message>
-    <message>
         <source>Load, %1</source>
         <translation>Last, %1</translation>
     </message>
@@ -7824,6 +7848,14 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Nothing to plan yet</source>
         <translation>Noch nichts zu planen</translation>
+    </message>
+    <message>
+        <source>○ a load that can be built</source>
+        <translation>○ eine Last, die sich zusammenstellen lässt</translation>
+    </message>
+    <message>
+        <source>grey band: one rep of another day</source>
+        <translation>graues Band: eine Wiederholung an einem anderen Tag</translation>
     </message>
 </context>
 <context>
@@ -8061,6 +8093,10 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>mean</source>
         <translation>Mittel</translation>
+    </message>
+    <message>
+        <source>Interval, of the line alone</source>
+        <translation>Intervall, der Geraden allein</translation>
     </message>
 </context>
 <context>
@@ -10115,6 +10151,22 @@ ein Maximalversuch</translation>
     <message>
         <source>Noted: the lift was not possible.</source>
         <translation>Notiert: die Übung war nicht möglich.</translation>
+    </message>
+    <message>
+        <source>as last time</source>
+        <translation>wie beim letzten Mal</translation>
+    </message>
+    <message>
+        <source>the same rise again</source>
+        <translation>noch einmal derselbe Schritt</translation>
+    </message>
+    <message>
+        <source>%1 % of the estimated 1RM</source>
+        <translation>%1 % des geschätzten 1RM</translation>
+    </message>
+    <message>
+        <source>Where the next load comes from</source>
+        <translation>Woher die nächste Last kommt</translation>
     </message>
 </context>
 <context>

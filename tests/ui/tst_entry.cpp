@@ -420,8 +420,8 @@ private Q_SLOTS:
         // The line is 1.66 - 0.016 L: 0.51 m/s at 71.9 kg. Last time 82.5 kg was a true maximum.
         const auto* next = m_page->findChild<QLabel*>(QStringLiteral("nextLoad"));
         QVERIFY2(next->text().contains(QStringLiteral("70\u00a0kg")), qPrintable(next->text()));
-        // Beside it, where it comes from and its share. The MVT lies between the lift's 0.51 and the
-        // 0.52 of the one true maximum, the estimate between 71.9 and 71.25 kg: 97.4 to 98.2 %.
+        // Beside it, where it comes from and its share. The MVT lies between the lift's 0.51 and
+        // the 0.52 of the one true maximum, the estimate between 71.9 and 71.25 kg: 97.4 to 98.2 %.
         const auto* why = m_page->findChild<QLabel*>(QStringLiteral("nextWhy"));
         QVERIFY(why);
         QVERIFY2(why->text() == QStringLiteral("as last time; 97 % of the estimated 1RM") ||
