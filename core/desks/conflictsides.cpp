@@ -65,9 +65,9 @@ void requireFreeKey(const Desk& desk, Slot slot) {
 void requireUnused(const Desk& desk, Slot slot) {
     for (const auto& [other, atom] : desk)
         if (other != slot && atom.alive)
-            eachReference(*atom.thing, [&](Slot of) {
+            eachReference(*atom.thing, [&, user = other](Slot of) {
                 if (of == slot)
-                    refuseAt(desk, other,
+                    refuseAt(desk, user,
                              "It cannot be removed while it is in use: %1. Remove that first. "
                              "Nothing was changed.");
             });

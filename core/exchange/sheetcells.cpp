@@ -15,7 +15,7 @@ namespace {
 constexpr std::size_t mostSheetColumns = 500;
 constexpr std::size_t mostCellBytes = 1'000'000;
 constexpr double daysEnd = 2958466; // 10000-01-01 in days from 1899-12-30
-constexpr long secondsADay = 86400;
+constexpr long wholeDay = 86400;
 
 std::string clock(long seconds) {
     const auto two = [](long value) { return padded(static_cast<unsigned>(value), 2); };
@@ -77,8 +77,8 @@ std::string momentText(double days, bool from1904) {
     if (!(days >= 0) || days >= daysEnd - (from1904 ? 1462 : 0))
         return sheetNumber(days);
     long whole = static_cast<long>(std::floor(days));
-    long seconds = std::lround((days - static_cast<double>(whole)) * secondsADay);
-    if (seconds == secondsADay) {
+    long seconds = std::lround((days - static_cast<double>(whole)) * wholeDay);
+    if (seconds == wholeDay) {
         ++whole;
         seconds = 0;
     }
@@ -97,7 +97,7 @@ std::string momentText(double days, bool from1904) {
 std::string elapsedText(double days) {
     if (!(std::abs(days) < daysEnd))
         return sheetNumber(days);
-    const long seconds = std::lround(std::abs(days) * secondsADay);
+    const long seconds = std::lround(std::abs(days) * wholeDay);
     return (days < 0 && seconds > 0 ? "-" : "") + clock(seconds);
 }
 
