@@ -58,7 +58,7 @@ struct Relations final : XmlVisitor {
     }
 };
 
-struct XlsxBook final : XmlVisitor {
+struct WorkbookPart final : XmlVisitor {
     struct Sheet {
         SheetName name;
         std::string id;
@@ -158,7 +158,7 @@ XlsxBook xlsxBook(const ZipParts& zip) {
         throw BadInput({.file = zip.file().string(), .line = 0, .column = {}},
                        say("a package without a workbook that can be read"),
                        say("an .xlsx or .ods file without a password, or CSV"));
-    XlsxBook workbook;
+    WorkbookPart workbook;
     walkPart(zip, part, workbook);
     Relations relations;
     walkPart(zip, folder + "_rels/" + part.substr(folder.size()) + ".rels", relations);

@@ -28,9 +28,9 @@ Words periodWords(const std::string& name) {
         if (const auto day = parseIsoDate(whole.substr(0, mark)))
             if (const auto ordinal = ordinalIn(whole.substr(mark + 1)))
                 return filled(phrases::numberedDay, *day, *ordinal);
-    if (const auto points = whole.find(".."); points != std::string_view::npos) {
-        const auto first = parseIsoDate(whole.substr(0, points));
-        const auto last = parseIsoDate(whole.substr(points + 2));
+    if (const auto dots = whole.find(".."); dots != std::string_view::npos) {
+        const auto first = parseIsoDate(whole.substr(0, dots));
+        const auto last = parseIsoDate(whole.substr(dots + 2));
         if (first && last)
             return filled(phrases::stretch, *first, *last);
     }
