@@ -292,8 +292,8 @@ void TestTrails::whatAnotherLogCarriedIsTaken() {
             }
             const auto thing = log::readContent(one.content, keysOf({}));
             const AthleteId id = to.add(std::get<Athlete>(thing));
-            QVERIFY(refuses([&] {
-                log::adopt(db, {.kind = "athlete", .one = raw(id)}, one.uuid,
+            QVERIFY(refuses([&, name = uuid] {
+                log::adopt(db, {.kind = "athlete", .one = raw(id)}, name,
                            log::shortTrail(log::hashOf("other"), true));
             }));
             log::adopt(db, {.kind = "athlete", .one = raw(id)}, one.uuid, one.trail);
