@@ -251,7 +251,7 @@ private Q_SLOTS:
         const QDir folder(path("out"));
         for (const QString& name : folder.entryList({QStringLiteral("*.csv")}))
             import << folder.filePath(name);
-        QCOMPARE(import.size(), 2 + 15);
+        QCOMPARE(import.size(), 2 + 16);
         QVERIFY(QFile::exists(folder.filePath(QStringLiteral("log.xlsx"))));
         QVERIFY2(runProgram(import).exit == 0, runProgram(import).err);
         const auto listed = [&](const char* log) {

@@ -13,7 +13,7 @@ namespace slopebook::ui {
 namespace {
 // A check reads everything. A log up to the first size is checked before it is shown, up to the
 // second meanwhile, and a larger one by its daily backup or `slopebook check`.
-constexpr std::uintmax_t checkedBefore = 256'000;
+constexpr std::uintmax_t checkedBefore = 330'000;
 constexpr std::uintmax_t checkedMeanwhile = 16'000'000;
 
 struct Opening {

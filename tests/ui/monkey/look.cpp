@@ -3,6 +3,8 @@
 #include "tests/ui/monkey/monkey.h"
 #include "ui/floor/entry/setmodel.h"
 #include "ui/window/workspace.h"
+#include "ui/words/format.h"
+#include "ui/words/units.h"
 
 #include <QComboBox>
 #include <QDateEdit>
@@ -74,10 +76,13 @@ int Monkey::undoIndex() const {
 Shown Monkey::shown() const {
     const auto& sessions = part<QComboBox>("sessions");
     const bool noDevice = deviceField().currentIndex() <= 0;
+    // A field without the keys writes its day as the window does.
+    const QDateEdit& day = dayField();
+    const bool written = day.text() == ui::dateText(ui::modelDate(day.date()));
     return {.athlete = m_window->workspace()->athleteName().toStdString(),
             .lift = m_window->workspace()->liftName().toStdString(),
             .session = sessions.currentData().toLongLong(),
-            .day = dayField().text(),
+            .day = written ? day.date().toString(Qt::ISODate) : day.text(),
             .device = noDevice ? QString() : deviceField().currentText(),
             .place = placeField().text(),
             .body = bodyField().text()};
