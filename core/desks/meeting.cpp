@@ -179,7 +179,7 @@ void Meeting::list(Why why, Slot about, const Atom& lost) {
 // Named by what it is about and by the state that does not stand: listed on two desks it is one.
 void Meeting::writeList() {
     for (const Noted& noted : m_noted) {
-        const Sixteen& about = known.uuid(noted.about);
+        const Sixteen about = known.uuid(noted.about); // known grows below
         const Sixteen& revision = log::revisionOf(noted.lost.trail);
         const Slot slot = known.of("conflict", log::conflictUuid(about, revision));
         if (desk.contains(slot))
