@@ -239,7 +239,7 @@ private Q_SLOTS:
             QJsonDocument::fromJson(contents(m_export + u"/datapackage.json"_s))
                 .object()[u"resources"_s]
                 .toArray();
-        QCOMPARE(resources.size(), 15);
+        QCOMPARE(resources.size(), 16);
         const QStringList pure{u"df"_s, u"r2"_s, u"reach"_s, u"level"_s};
         for (const QJsonValue& resource : resources)
             for (const QJsonValue& field : resource[u"schema"_s][u"fields"_s].toArray()) {

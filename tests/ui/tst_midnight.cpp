@@ -257,7 +257,7 @@ private Q_SLOTS:
         m_clock->moveOn(1min);
         wait();
         auto* view = work().findChild<AttemptsView*>();
-        for (QPushButton* button : view->findChildren<QPushButton*>())
+        for (QPushButton* button : work().findChildren<QPushButton*>()) // in the page's line
             if (button->text().contains(QStringLiteral("New session")))
                 button->click();
         QVERIFY(view->session());

@@ -129,7 +129,7 @@ void Monkey::typeDay() {
     m_hands->key(m_dice.oneIn(2) ? Qt::Key_Return : Qt::Key_Tab);
     QCoreApplication::processEvents();
     const bool asked = m_hands->seen() > 0 || answer() != before;
-    const QString stands = dayField().text();
+    const QString stands = dayShown();
     if (m_chosen.session != keyToCome) {
         if (is && !asked && !changed() && after != m_book)
             fail(QStringLiteral("The day typed, %1, was lost in silence: %2").arg(typed, stands));

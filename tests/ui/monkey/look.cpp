@@ -73,16 +73,20 @@ int Monkey::undoIndex() const {
     return m_window->workspace()->logbook().undoStack()->index();
 }
 
-Shown Monkey::shown() const {
-    const auto& sessions = part<QComboBox>("sessions");
-    const bool noDevice = deviceField().currentIndex() <= 0;
+QString Monkey::dayShown() const {
     // A field without the keys writes its day as the window does.
     const QDateEdit& day = dayField();
     const bool written = day.text() == ui::dateText(ui::modelDate(day.date()));
+    return written ? day.date().toString(Qt::ISODate) : day.text();
+}
+
+Shown Monkey::shown() const {
+    const auto& sessions = part<QComboBox>("sessions");
+    const bool noDevice = deviceField().currentIndex() <= 0;
     return {.athlete = m_window->workspace()->athleteName().toStdString(),
             .lift = m_window->workspace()->liftName().toStdString(),
             .session = sessions.currentData().toLongLong(),
-            .day = written ? day.date().toString(Qt::ISODate) : day.text(),
+            .day = dayShown(),
             .device = noDevice ? QString() : deviceField().currentText(),
             .place = placeField().text(),
             .body = bodyField().text()};

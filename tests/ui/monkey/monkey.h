@@ -104,6 +104,7 @@ private:
     QWidget& bar() const;
     QLineEdit& line() const;
     QDateEdit& dayField() const;
+    QString dayShown() const; ///< year-month-day; or what is being typed
     QComboBox& deviceField() const;
     QLineEdit& placeField() const;
     QLineEdit& bodyField() const;

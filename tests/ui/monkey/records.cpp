@@ -7,6 +7,7 @@
 #include <QDateEdit>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QTabBar>
 #include <QTest>
 
 #include <algorithm>
@@ -172,6 +173,11 @@ void Monkey::typeAttempts() {
     const auto held = m_book.sessions.find(key);
     if (held == m_book.sessions.end() || held->second.athlete != m_chosen.athlete)
         fail(QStringLiteral("The battery shows a session that is not the chosen athlete's"));
+    for (auto* bar : m_window->findChildren<QTabBar*>())
+        for (int i = 0; bar->isVisible() && i < bar->count(); ++i)
+            if (bar->tabText(i).contains(QLatin1String("Attempts")))
+                m_hands->click(*bar, bar->tabRect(i).center());
+    QCoreApplication::processEvents();
     const bool hop = m_dice.oneIn(2);
     auto& tests = part<QComboBox>("test");
     const std::string test = hop ? "Single hop for distance" : "Seated medicine-ball throw";

@@ -30,6 +30,8 @@ AttemptsView::AttemptsView(Logbook& logbook, Clock clock, QWidget* parent)
     m_conditions = new FoldButton(tr("Conditions"), {conditions});
     layout->setContentsMargins(0, 0, 0, 0);
     m_choices = buildSession();
+    m_choices->setParent(this); // until the page takes it into its line
+    m_choices->hide();
     layout->addWidget(conditions);
     layout->addWidget(buildLine());
     layout->addWidget(buildTables(), 1);

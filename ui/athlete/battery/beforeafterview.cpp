@@ -52,6 +52,8 @@ BeforeAfterView::BeforeAfterView(Logbook& logbook, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     m_choices = buildChoices();
+    m_choices->setParent(this); // until the page takes it into its line
+    m_choices->hide();
     layout->addWidget(buildBody(), 1);
     layout->addWidget(buildButtons());
     connectParts();
