@@ -62,7 +62,7 @@ void visitIdentities(const Log& log, const std::function<void(const Identity&)>&
     log.impl().settle();
     const ReadScope moment(log.impl().db);
     visitLiving(log.impl().db, [&](const Carried& one) {
-        if (one.kind != "conflict")
+        if (one.kind != "conflict" && one.kind != "roster")
             visit({.place = thingPlace(one.content), .uuid = one.uuid, .trail = one.trail});
     });
 }

@@ -38,8 +38,8 @@ struct Identity {
     Trail trail{};
 };
 
-/// Of everything that lives, what others belong to before them; of what was removed and of
-/// conflicts none.
+/// Of everything that goes out with an export, what others belong to before them: of what was
+/// removed, of conflicts and of who was at a station none.
 void visitIdentities(const Log& log, const std::function<void(const Identity&)>& visit);
 
 /// The names that the log knows at that moment.
