@@ -94,7 +94,9 @@ private Q_SLOTS:
     // Its trails say what happened: one that was bent is damage too.
     void bentTrails() {
         someEditsOfB(3);
-        runSql(b(), "UPDATE atoms SET trail = substr(trail, 33) WHERE length(trail) >= 64");
+        runSql(b(),
+               "UPDATE atoms SET trail = CAST(substr(trail, 33) || substr(trail, 1, 32) AS BLOB) "
+               "WHERE length(trail) >= 64");
         refusedAs(Kind::Damaged, b());
     }
 
