@@ -82,7 +82,7 @@ std::string reportText(const MergeOptions& options, const desks::MergeReport& re
 
 void conflictJson(Json& json, const desks::ShownConflict& conflict) {
     json.object()
-        .field("id", desks::hexOf(conflict.uuid))
+        .field("id", log::hexOf(log::viewOf(conflict.uuid)))
         .field("kind", conflict.kind)
         .field("name", english(conflict.about))
         .field("why", std::string(desks::word(conflict.why)))

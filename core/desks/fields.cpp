@@ -157,7 +157,7 @@ private:
     Words shown(Mass field) const { return inWords(field); }
     Words shown(ExactMass field) const { return massWords(kilograms(field)); }
     Words shown(Effort field) const { return figure(field.value(), 1); }
-    Words shown(const Sixteen& field) const { return asIs(hexOf(field)); }
+    Words shown(const Sixteen& field) const { return asIs(log::hexOf(log::viewOf(field))); }
     template <class Enum>
     requires std::is_enum_v<Enum> Words shown(Enum field)
     const {

@@ -7,8 +7,7 @@
 #include "core/model/errors.h"
 #include "core/model/phrases/desks.h"
 
-#include <cerrno>
-#include <cstdlib>
+#include <system_error>
 
 namespace slopebook::desks {
 
@@ -24,41 +23,13 @@ OtherLog::OtherLog(const std::filesystem::path& file, const log::Log& mine) {
             throw;
         openCopy(file);
     }
-    try {
-        log::requireSound(m_log->check(), file);
-    } catch (...) {
-        removeCopy(); // no destructor comes
-        throw;
-    }
-}
-
-OtherLog::~OtherLog() {
-    removeCopy();
-}
-
-void OtherLog::removeCopy() {
-    m_log.reset();
-    if (m_folder.empty())
-        return;
-    std::error_code ignored;
-    std::filesystem::remove_all(m_folder, ignored);
+    log::requireSound(m_log->check(), file);
 }
 
 void OtherLog::openCopy(const std::filesystem::path& file) {
-    std::string folder =
-        (std::filesystem::temp_directory_path() / "slopebook-older-XXXXXX").string();
-    if (::mkdtemp(folder.data()) == nullptr)
-        throw log::systemFailure(errno, log::Doing::Make, folder);
-    m_folder = folder;
-    try {
-        const std::filesystem::path copy = m_folder / file.filename();
-        log::restore(file, copy);
-        m_log.emplace(log::Log::open(copy));
-    } catch (...) {
-        std::error_code ignored;
-        std::filesystem::remove_all(m_folder, ignored);
-        throw;
-    }
+    const std::filesystem::path copy = m_folder.emplace("older").path() / file.filename();
+    log::restore(file, copy);
+    m_log.emplace(log::Log::open(copy));
 }
 
 } // namespace slopebook::desks

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/log/log.h"
+#include "core/log/passingfolder.h"
 
 #include <filesystem>
 #include <optional>
@@ -14,17 +15,13 @@ public:
     /// Throws LogError: it is no log, newer, damaged, or the very file of `mine`. One of an older
     /// layout is copied into a folder of its own, and the copy is brought up to date.
     OtherLog(const std::filesystem::path& file, const log::Log& mine);
-    ~OtherLog();
-    OtherLog(const OtherLog&) = delete;
-    OtherLog& operator=(const OtherLog&) = delete;
 
     const log::Log& log() const { return *m_log; }
 
 private:
     void openCopy(const std::filesystem::path& file);
-    void removeCopy();
 
-    std::filesystem::path m_folder; ///< of the copy; empty: none was made
+    std::optional<log::PassingFolder> m_folder; ///< of the copy, which it outlives
     std::optional<log::Log> m_log;
 };
 

@@ -248,16 +248,6 @@ Thing thingOf(Slots& known, std::string_view bytes) {
     });
 }
 
-std::string hexOf(const Sixteen& uuid) {
-    constexpr std::string_view digits = "0123456789abcdef";
-    std::string hex;
-    for (const unsigned char byte : uuid) {
-        hex += digits[byte / 16];
-        hex += digits[byte % 16];
-    }
-    return hex;
-}
-
 void extend(const Slots& known, Atom& atom) {
     log::extend(atom.trail, log::stepHash(hashOf(known, *atom.thing), atom.alive));
 }

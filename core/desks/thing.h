@@ -70,9 +70,6 @@ Sixteen hashOf(const Slots& known, const Thing& thing);
 /// The thing of such bytes. Throws BadInput.
 Thing thingOf(Slots& known, std::string_view bytes);
 
-/// In 32 letters.
-std::string hexOf(const Sixteen& uuid);
-
 /// Adds the step of an edit: the thing says now what it says, and is there or removed.
 void extend(const Slots& known, Atom& atom);
 

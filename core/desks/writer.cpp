@@ -190,7 +190,8 @@ void Writer::parkNamed(Slot slot) {
         *nameOf(*was) == *nameOf(*now))
         return;
     Thing parked = local(*was);
-    *nameOf(parked) = "parked " + std::to_string(++m_parked) + " " + hexOf(m_known.uuid(slot));
+    *nameOf(parked) =
+        "parked " + std::to_string(++m_parked) + " " + log::hexOf(log::viewOf(m_known.uuid(slot)));
     std::visit(
         [&](const auto& value) {
             using Id = LocalId<std::remove_cvref_t<decltype(value)>>;

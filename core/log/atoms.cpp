@@ -174,8 +174,10 @@ std::optional<RemovedAtom> removedAtomOf(Connection& db, const Sixteen& uuid) {
 
 void visitRemoved(Connection& db, const std::string& kind,
                   const std::function<void(const RemovedAtom&)>& visit) {
-    static constexpr auto all = joined(removedColumns, "WHERE ?1 = '' OR kind = ?1");
-    for (Query rows(db, all.data(), kind); rows.next();)
+    // Of one kind along the key: a reader asks kind by kind, and none may read them all.
+    static constexpr auto ofKind = joined(removedColumns, "WHERE kind = ?");
+    Query rows = kind.empty() ? Query(db, removedColumns) : Query(db, ofKind.data(), kind);
+    while (rows.next())
         visit(readRemoved(rows));
 }
 

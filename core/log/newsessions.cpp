@@ -18,10 +18,6 @@
 namespace slopebook::log {
 
 namespace {
-std::string_view bytesOf(const Sixteen& value) {
-    return {reinterpret_cast<const char*>(value.data()), value.size()};
-}
-
 /// Puts the fields of a value into a row, as ColumnBinder binds them.
 struct CellWriter {
     ComingRows& rows;
@@ -216,8 +212,8 @@ private:
         m_atomRows.integer(one);
         m_atomRows.integer(two);
         m_atomRows.integer(0);
-        m_atomRows.blob(bytesOf(atom.uuid));
-        m_atomRows.blob(bytesOf(atom.hash));
+        m_atomRows.blob(viewOf(atom.uuid));
+        m_atomRows.blob(viewOf(atom.hash));
         return atom.uuid;
     }
 

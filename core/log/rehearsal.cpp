@@ -6,9 +6,7 @@
 #include "core/log/layout.h"
 
 #include <cerrno>
-#include <cstdlib>
 #include <fcntl.h>
-#include <string>
 #include <unistd.h>
 
 namespace slopebook::log {
@@ -16,8 +14,6 @@ namespace slopebook::log {
 namespace fs = std::filesystem;
 
 Rehearsal::Rehearsal(const fs::path& file) {
-    std::error_code unknown;
-    const fs::path room = fs::temp_directory_path(unknown);
     bool needed = false;
     try {
         Connection source(file, Connection::Purpose::ReadWrite, Layout::ours().newest());
@@ -25,13 +21,7 @@ Rehearsal::Rehearsal(const fs::path& file) {
             !version.next() || version.integer(0) >= Layout::ours().newest())
             return;
         needed = true; // without a place to try it, nothing may be said to be tried
-        if (unknown)
-            throw systemFailure(unknown.value(), Doing::Make, "slopebook-try");
-        std::string folder = (room / "slopebook-try-XXXXXX").string();
-        if (mkdtemp(folder.data()) == nullptr)
-            throw systemFailure(errno, Doing::Make, folder);
-        m_folder = folder;
-        const fs::path copy = m_folder / "log.slopebook";
+        const fs::path copy = m_folder.emplace("try").path() / "log.slopebook";
         const int empty = ::open(copy.c_str(), O_CREAT | O_EXCL | O_RDWR | O_CLOEXEC, 0600);
         if (empty < 0)
             throw systemFailure(errno, Doing::Make, copy);
@@ -40,22 +30,11 @@ Rehearsal::Rehearsal(const fs::path& file) {
         m_log = std::make_unique<Log>(Log::open(copy));
         m_log->impl().db.speakAs(file);
     } catch (const LogError& error) {
-        clearAway();
+        m_log.reset();
         if (needed &&
             (error.kind() == LogError::Kind::Full || error.kind() == LogError::Kind::Unavailable))
             throw; // of the rest the log itself says why
     }
-}
-
-Rehearsal::~Rehearsal() {
-    clearAway();
-}
-
-void Rehearsal::clearAway() {
-    m_log.reset();
-    std::error_code ignored;
-    if (!m_folder.empty())
-        fs::remove_all(m_folder, ignored);
 }
 
 } // namespace slopebook::log

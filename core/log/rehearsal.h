@@ -4,9 +4,11 @@
 #pragma once
 
 #include "core/log/log.h"
+#include "core/log/passingfolder.h"
 
 #include <filesystem>
 #include <memory>
+#include <optional>
 
 namespace slopebook::log {
 
@@ -17,17 +19,12 @@ public:
     /// layout, and none of one that cannot be brought up to date: it says why itself. Throws
     /// LogError where there is no room for it: nothing is said to be tried that was not.
     explicit Rehearsal(const std::filesystem::path& file);
-    ~Rehearsal();
-    Rehearsal(const Rehearsal&) = delete;
-    Rehearsal& operator=(const Rehearsal&) = delete;
 
     /// Nothing: there is no need to try.
     Log* log() const { return m_log.get(); }
 
 private:
-    void clearAway();
-
-    std::filesystem::path m_folder;
+    std::optional<PassingFolder> m_folder; ///< outlives the log in it
     std::unique_ptr<Log> m_log;
 };
 

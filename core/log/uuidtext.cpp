@@ -50,18 +50,19 @@ std::string uuidText(const Sixteen& uuid) {
 
 std::optional<Sixteen> parseUuid(std::string_view text) {
     constexpr std::size_t length = 36;
-    std::string digits;
-    for (std::size_t i = 0; i < text.size(); ++i)
-        if (std::ranges::find(dashes, i) == dashes.end())
-            digits.push_back(text[i]);
-        else if (text[i] != '-')
-            return std::nullopt;
-    const auto bytes = text.size() == length ? parseHex(digits) : std::nullopt;
-    if (!bytes)
+    if (text.size() != length)
         return std::nullopt;
     Sixteen uuid{};
-    std::ranges::transform(*bytes, uuid.begin(),
-                           [](char byte) { return static_cast<unsigned char>(byte); });
+    std::size_t at = 0;
+    for (unsigned char& byte : uuid) {
+        if (std::ranges::find(dashes, at) != dashes.end() && text[at++] != '-')
+            return std::nullopt;
+        const auto high = digitOf(text[at]), low = digitOf(text[at + 1]);
+        if (!high || !low)
+            return std::nullopt;
+        byte = static_cast<unsigned char>(*high << 4 | *low);
+        at += 2;
+    }
     return uuid;
 }
 

@@ -12,18 +12,15 @@ struct Libpq {
 #define SLOPEBOOK_LIBPQ_CALLS(each)                                                                \
     each(PQconnectStartParams) each(PQconnectPoll) each(PQconninfo) each(PQconninfoFree)           \
         each(PQconninfoParse) each(PQfreemem) each(PQfinish) each(PQstatus) each(PQsocket)         \
-            each(PQerrorMessage) each(PQsetErrorVerbosity) each(PQsetNoticeReceiver) each(PQhost)  \
-                each(PQport) each(PQdb) each(PQuser) each(PQsslInUse) each(PQserverVersion)        \
-                    each(PQconnectionNeedsPassword) each(PQconnectionUsedPassword)                 \
-                        each(PQsetnonblocking) each(PQflush) each(PQsendQuery)                     \
-                            each(PQsendQueryParams) each(PQsetSingleRowMode) each(PQconsumeInput)  \
-                                each(PQisBusy) each(PQgetResult) each(PQnotifies)                  \
-                                    each(PQgetCancel) each(PQcancel) each(PQfreeCancel)            \
-                                        each(PQputCopyData) each(PQputCopyEnd)                     \
-                                            each(PQresultStatus) each(PQresultErrorField)          \
-                                                each(PQclear) each(PQntuples) each(PQnfields)      \
-                                                    each(PQgetisnull) each(PQgetvalue)             \
-                                                        each(PQgetlength)
+            each(PQerrorMessage) each(PQsetErrorVerbosity) each(PQsetNoticeReceiver)               \
+                each(PQsslInUse) each(PQserverVersion) each(PQconnectionNeedsPassword)             \
+                    each(PQconnectionUsedPassword) each(PQsetnonblocking) each(PQflush)            \
+                        each(PQsendQuery) each(PQsendQueryParams) each(PQsetSingleRowMode)         \
+                            each(PQconsumeInput) each(PQisBusy) each(PQgetResult) each(PQnotifies) \
+                                each(PQgetCancel) each(PQcancel) each(PQfreeCancel)                \
+                                    each(PQputCopyData) each(PQputCopyEnd) each(PQresultStatus)    \
+                                        each(PQresultErrorField) each(PQclear) each(PQntuples)     \
+                                            each(PQgetisnull) each(PQgetvalue) each(PQgetlength)
 #define SLOPEBOOK_LIBPQ_CALL(name) decltype(&::name) name = nullptr;
     SLOPEBOOK_LIBPQ_CALLS(SLOPEBOOK_LIBPQ_CALL)
 #undef SLOPEBOOK_LIBPQ_CALL

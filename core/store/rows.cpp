@@ -27,45 +27,7 @@ Number numberFrom(std::string_view text) {
         notAsked(text);
     return number;
 }
-
-int digit(char c) {
-    if (c >= '0' && c <= '9')
-        return c - '0';
-    const char low = static_cast<char>(c | 0x20);
-    return low >= 'a' && low <= 'f' ? low - 'a' + 10 : -1;
-}
 } // namespace
-
-std::string uuidText(const Sixteen& uuid) {
-    constexpr char digits[] = "0123456789abcdef";
-    std::string text;
-    text.reserve(uuidLength);
-    for (std::size_t i = 0; i < uuid.size(); ++i) {
-        if (i == 4 || i == 6 || i == 8 || i == 10)
-            text += '-';
-        text += digits[uuid[i] >> 4];
-        text += digits[uuid[i] & 15];
-    }
-    return text;
-}
-
-std::optional<Sixteen> uuidFromText(std::string_view text) {
-    if (text.size() != uuidLength)
-        return std::nullopt;
-    Sixteen uuid{};
-    std::size_t at = 0;
-    for (std::size_t i = 0; i < uuid.size(); ++i) {
-        if (i == 4 || i == 6 || i == 8 || i == 10)
-            if (text[at++] != '-')
-                return std::nullopt;
-        const int high = digit(text[at]), low = digit(text[at + 1]);
-        if (high < 0 || low < 0)
-            return std::nullopt;
-        uuid[i] = static_cast<unsigned char>(high * 16 + low);
-        at += 2;
-    }
-    return uuid;
-}
 
 std::string uuidsText(const std::vector<Sixteen>& uuids) {
     std::string text = "{";
@@ -111,7 +73,7 @@ bool Rows::yes(int row, int column) const {
 }
 
 Sixteen Rows::uuid(int row, int column) const {
-    const auto uuid = uuidFromText(text(row, column));
+    const auto uuid = parseUuid(text(row, column));
     if (!uuid)
         notAsked(text(row, column));
     return *uuid;
@@ -127,7 +89,7 @@ std::vector<Sixteen> Rows::uuids(int row, int column) const {
     value = value.substr(1, value.size() - 2);
     all.reserve(value.size() / (uuidLength + 1) + 1);
     while (!value.empty()) {
-        const auto uuid = uuidFromText(value.substr(0, uuidLength));
+        const auto uuid = parseUuid(value.substr(0, uuidLength));
         if (!uuid)
             notAsked(value);
         all.push_back(*uuid);

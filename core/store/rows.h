@@ -15,12 +15,10 @@ struct pg_result;
 
 namespace slopebook::store {
 
+using log::parseUuid;
 using log::Sixteen;
+using log::uuidText;
 
-/// "5bc10e77-2a9d-4f36-8e14-6cf2a953d08b".
-std::string uuidText(const Sixteen& uuid);
-/// Nothing where it is no UUID.
-std::optional<Sixteen> uuidFromText(std::string_view text);
 /// "{...,...}", as PostgreSQL writes an array of them.
 std::string uuidsText(const std::vector<Sixteen>& uuids);
 

@@ -8,7 +8,6 @@
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 
 namespace slopebook::store {
 
@@ -32,7 +31,7 @@ private:
 /// Of a conflict what lost is bytes, not text.
 log::Thing withHex(log::Thing thing) {
     if (auto* conflict = std::get_if<log::ConflictThing>(&thing))
-        conflict->content = hexOf(conflict->content);
+        conflict->content = log::hexOf(conflict->content);
     return thing;
 }
 
@@ -72,30 +71,11 @@ std::string_view listName(std::string_view first) {
     return first;
 }
 
-std::string hexOf(std::string_view bytes) {
-    constexpr char digits[] = "0123456789abcdef";
-    std::string hex;
-    for (const char byte : bytes) {
-        const auto value = static_cast<unsigned char>(byte);
-        hex += digits[value >> 4];
-        hex += digits[value & 15];
-    }
-    return hex;
-}
-
 std::string bytesOfHex(std::string_view hex) {
-    std::string bytes;
-    for (std::size_t at = 0; at < hex.size(); at += 2) {
-        unsigned value = 0;
-        const char* const begin = hex.data() + at;
-        const auto read = hex.size() - at < 2
-                              ? std::from_chars_result{begin, std::errc::invalid_argument}
-                              : std::from_chars(begin, begin + 2, value, 16);
-        if (read.ec != std::errc{} || read.ptr != begin + 2)
-            refuseJson("content");
-        bytes += static_cast<char>(value);
-    }
-    return bytes;
+    auto bytes = log::parseHex(hex);
+    if (!bytes)
+        refuseJson("content");
+    return *std::move(bytes);
 }
 
 std::string jsonOfContent(std::string_view bytes) {
@@ -166,7 +146,7 @@ log::Carried carriedOf(const Atom& atom) {
     carried.parent = log::parentOf(carried.content);
     if (const JsonValue said = readJson(*atom.content); atom.kind == "session")
         if (const JsonValue* into = said.member("into"))
-            carried.into = uuidFromText(into->text);
+            carried.into = parseUuid(into->text);
     return carried;
 }
 

@@ -23,8 +23,7 @@ namespace slopebook::store {
 [[noreturn]] void refuseJson(std::string_view name);
 /// Under which name a list stands, by the first column of its parts.
 std::string_view listName(std::string_view first);
-/// Bytes as two digits each, for what is no text.
-std::string hexOf(std::string_view bytes);
+/// The bytes of log::hexOf(), which stands for what is no text. Throws as refuseJson().
 std::string bytesOfHex(std::string_view hex);
 
 /// Whether a kind belongs to something, which an atom says beside its content.
@@ -232,7 +231,7 @@ private:
         return read;
     }
     static Sixteen uuid(const char* name, const JsonValue& value) {
-        const auto read = uuidFromText(text(name, value));
+        const auto read = parseUuid(text(name, value));
         if (!read)
             refuseJson(name);
         return *read;
