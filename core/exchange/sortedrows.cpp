@@ -14,13 +14,6 @@ namespace slopebook::exchange {
 
 namespace {
 
-/// What stands before the bytes of a row in the file.
-struct RowHead {
-    StagedDay session;
-    std::uint32_t size = 0;
-};
-static_assert(std::is_trivially_copyable_v<RowHead>);
-
 constexpr std::size_t readAtOnce = std::size_t{1} << 16;
 
 [[noreturn]] void failed(const char* what) {
@@ -29,8 +22,16 @@ constexpr std::size_t readAtOnce = std::size_t{1} << 16;
 
 } // namespace
 
+/// What stands before the bytes of a row in the file.
+struct SortedRows::RowHead {
+    StagedDay session;
+    std::uint32_t size = 0;
+};
+
 /// One run of the file, row by row.
 class SortedRows::RunReader {
+    static_assert(std::is_trivially_copyable_v<RowHead>);
+
 public:
     RunReader(int file, const Run& run) : m_file(file), m_run(run) {}
 

@@ -35,6 +35,7 @@ private:
     struct Run { ///< rows in order, in the file
         std::int64_t begin = 0, end = 0;
     };
+    struct RowHead;
     class RunReader;
     void sortHeld();
     void writeRun();
