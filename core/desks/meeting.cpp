@@ -35,10 +35,11 @@ bool saysMore(const Thing& lost, const Thing& holder) {
 }
 } // namespace
 
-Meeting::Meeting(Slots& theSlots, Desk& mine, const Desk& theirs, const Rules& theRules)
+Meeting::Meeting(Slots& theSlots, Desk& mine, const Desk& theirs, const Rules& theRules,
+                 const std::set<Slot>* metBefore)
     : known(theSlots), desk(mine), rules(theRules) {
     for (const auto& [slot, atom] : mine)
-        if (!theirs.contains(slot))
+        if (!theirs.contains(slot) && (metBefore == nullptr || !metBefore->contains(slot)))
             m_newlyMet.insert(slot);
     for (const auto& [slot, atom] : theirs)
         if (!mine.contains(slot))

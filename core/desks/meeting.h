@@ -10,7 +10,8 @@ namespace slopebook::desks {
 
 class Meeting {
 public:
-    Meeting(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules);
+    Meeting(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules,
+            const std::set<Slot>* metBefore);
     Meeting(const Meeting&) = delete;
     Meeting& operator=(const Meeting&) = delete;
 

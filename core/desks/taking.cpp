@@ -120,16 +120,19 @@ void requireChoice(Slots& known, Slot slot, const log::ConflictThing& conflict) 
         known.of(kindOf(thingOf(known, conflict.content)), conflict.about);
 }
 
-void requireSense(Slots& known, const Desk& desk) {
-    for (const auto& [slot, atom] : desk) {
+/// mine: what else is known to be there; nullptr: nothing.
+void requireSense(Slots& known, const Desk& theirs, const Desk* mine) {
+    for (const auto& [slot, atom] : theirs) {
         if (!atom.thing)
             continue;
         if (const auto* conflict = std::get_if<log::ConflictThing>(&*atom.thing))
             requireChoice(known, slot, *conflict);
         const std::string kind(kindOf(*atom.thing));
         eachReference(*atom.thing, [&, self = slot, lives = atom.alive](Slot of) {
-            const auto spoken = desk.find(of);
-            if (spoken == desk.end() || of == self || (lives && !spoken->second.alive))
+            const auto spoken = theirs.find(of);
+            const bool there = spoken == theirs.end() ? mine != nullptr && mine->contains(of)
+                                                      : spoken->second.alive || !lives;
+            if (!there || of == self)
                 throw BadInput(say("a %1 that speaks of what is not there", kind),
                                say("what it speaks of in the same log"));
         });
@@ -228,9 +231,10 @@ void putInPlace(Meeting& meeting) {
 }
 } // namespace
 
-Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules) {
-    requireSense(known, theirs);
-    Meeting meeting(known, mine, theirs, rules);
+Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules,
+           const std::set<Slot>* metBefore) {
+    requireSense(known, theirs, metBefore == nullptr ? nullptr : &mine);
+    Meeting meeting(known, mine, theirs, rules, metBefore);
     takeStates(meeting, theirs);
     if (!meeting.taken.touched.empty())
         putInPlace(meeting);
@@ -239,8 +243,8 @@ Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules) {
 }
 
 std::set<Slot> settleDesk(Slots& known, Desk& desk, const std::set<Slot>& touched) {
-    const Desk same = desk;                               // nothing is new to anybody
-    Meeting meeting(known, desk, same, {.lists = false}); // the coach has just chosen
+    const Desk same = desk;                                        // nothing is new to anybody
+    Meeting meeting(known, desk, same, {.lists = false}, nullptr); // the coach has just chosen
     meeting.taken.touched = touched;
     putInPlace(meeting);
     return std::move(meeting.taken.touched);

@@ -47,7 +47,11 @@ struct Taken {
 
 /// Takes theirs into mine. Throws BadInput for what no desk holds: what speaks of nothing, a number
 /// outside 1 .. mostNumbered, a session that became one with itself, a choice that cannot be shown.
-Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules = {});
+/// Two whole desks: metBefore is nullptr. Where theirs is only what came since they last met, it
+/// is what of mine they have already, though theirs does not say it again; and mine must hold
+/// whatever speaks of, stands beside or is spoken of by what is in theirs.
+Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules = {},
+           const std::set<Slot>* metBefore = nullptr);
 
 /// The slot itself while it lives; where a session that became one with another is found now; 0:
 /// nowhere.
