@@ -57,6 +57,8 @@ room core/desks core/model core/log
 room core/exchange core/model core/log resources
 room core/questions core/model core/stats core/answers core/log core/exchange
 room core/store core/model core/log resources
+# A log and its store.
+room core/meetings core/model core/log core/desks core/store
 room ui/typed core
 room ui/words core
 room ui/edits core ui/words

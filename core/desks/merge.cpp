@@ -11,6 +11,39 @@
 
 namespace slopebook::desks {
 
+MergeReport reportOf(Slots& known, const Desk& before, const Desk& after, const Taken& taken) {
+    MergeReport report;
+    report.nothingNew = taken.touched.empty();
+    report.added = taken.added;
+    report.changed = taken.changed;
+    report.removed = taken.removed;
+    const auto named = [&](Slot slot) {
+        return Named{.kind = std::string(kindOf(*after.at(slot).thing)),
+                     .name = nameOnDesk(after, slot)};
+    };
+    for (const Told& told : taken.told)
+        switch (told.what) {
+        case Told::What::Joined:
+            report.joined.push_back({named(told.about), named(told.into)});
+            break;
+        case Told::What::Revived:
+            report.revived.push_back(named(told.about));
+            break;
+        case Told::What::Renamed:
+        case Told::What::Renumbered:
+            report.renamed.push_back({named(told.about), told.before});
+            break;
+        case Told::What::Listed:
+            break;
+        }
+    for (const Slot slot : taken.touched)
+        if (const Atom& atom = after.at(slot);
+            atom.alive && std::holds_alternative<log::ConflictThing>(*atom.thing) &&
+            !before.contains(slot))
+            report.listed.push_back(shownConflict(known, after, slot));
+    return report;
+}
+
 namespace {
 /// What both hold, and what the one holds once it has taken the other's.
 struct Meant {
@@ -42,39 +75,8 @@ private:
 };
 
 MergeReport reportOf(Meant& meant) {
-    MergeReport report;
-    const Taken& taken = meant.taken;
-    report.nothingNew = taken.touched.empty();
-    report.added = taken.added;
-    report.changed = taken.changed;
-    report.removed = taken.removed;
-    const auto named = [&](Slot slot) {
-        return Named{.kind = std::string(kindOf(*meant.after.at(slot).thing)),
-                     .name = nameOnDesk(meant.after, slot)};
-    };
-    for (const Told& told : taken.told)
-        switch (told.what) {
-        case Told::What::Joined:
-            report.joined.push_back({named(told.about), named(told.into)});
-            break;
-        case Told::What::Revived:
-            report.revived.push_back(named(told.about));
-            break;
-        case Told::What::Renamed:
-        case Told::What::Renumbered:
-            report.renamed.push_back({named(told.about), told.before});
-            break;
-        case Told::What::Listed:
-            break;
-        }
-    for (const Slot slot : taken.touched)
-        if (const Atom& atom = meant.after.at(slot);
-            atom.alive && std::holds_alternative<log::ConflictThing>(*atom.thing) &&
-            !meant.before.desk.contains(slot))
-            report.listed.push_back(shownConflict(meant.known, meant.after, slot));
-    return report;
+    return reportOf(meant.known, meant.before.desk, meant.after, meant.taken);
 }
-
 MergeReport takeFrom(const Other& theirs, log::Log& log) {
     MergeReport report;
     log.together([&] {

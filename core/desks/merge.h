@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/desks/conflictsides.h"
+#include "core/desks/taking.h"
 #include "core/log/log.h"
 
 #include <filesystem>
@@ -39,6 +40,10 @@ struct MergeReport {
     std::filesystem::path backup{};      ///< made before anything was written; empty: nothing was
     friend bool operator==(const MergeReport&, const MergeReport&) = default;
 };
+
+/// What a desk was told when it took another's. before and after: what it holds, or that part of it
+/// which matters.
+MergeReport reportOf(Slots& known, const Desk& before, const Desk& after, const Taken& taken);
 
 /// What would come; nothing is written. Throws LogError and BadInput as mergeInto.
 MergeReport previewMerge(const log::Log& log, const std::filesystem::path& other);

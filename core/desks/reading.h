@@ -19,4 +19,9 @@ struct ReadDesk {
 /// trail that does not end in what the thing says, one UUID twice.
 ReadDesk readDesk(Slots& known, const log::Log& log);
 
+/// One of them, as a thing with its past. Throws BadInput likewise.
+Atom atomOf(Slots& known, const log::Carried& carried);
+/// Adds it.
+void putCarried(ReadDesk& read, Slots& known, const log::Carried& carried);
+
 } // namespace slopebook::desks

@@ -55,6 +55,28 @@ std::set<Slot> Writer::writtenAnew() const {
     return all;
 }
 
+std::set<std::pair<std::string, std::int64_t>> Writer::placesWritten() {
+    std::set<std::pair<std::string, std::int64_t>> places;
+    const auto add = [&](const char* kind, Slot of, const char* ofKind) {
+        places.emplace(kind, keyOf(of, ofKind));
+    };
+    for (const auto& [group, held] : m_groups) {
+        if (before(group.of) == nullptr && after(group.of) == nullptr)
+            continue;
+        if (group.kind == "battery")
+            for (const char* kind : {"test conditions", "attempt", "gap"})
+                add(kind, group.of, "session");
+        else
+            add(group.kind.c_str(), group.of, group.kind == "roster" ? "station" : "athlete");
+    }
+    for (const Slot slot : m_changed)
+        for (const Thing* thing : {before(slot), after(slot)})
+            if (const auto* held =
+                    thing == nullptr ? nullptr : std::get_if<log::LiftConditionsThing>(thing))
+                add("lift conditions", raw(held->session), "session");
+    return places;
+}
+
 const Thing* Writer::before(Slot slot) const {
     const auto at = m_before.desk.find(slot);
     return at != m_before.desk.end() && at->second.alive ? &*at->second.thing : nullptr;

@@ -28,6 +28,9 @@ public:
     void removeNamed();
     void writeConflicts();
 
+    /// Where the writing may have left removed things that it had itself put there: kinds, and what
+    /// they stand under.
+    std::set<std::pair<std::string, std::int64_t>> placesWritten();
     /// What was written anew as it was, with what stands under one key with it.
     std::set<Slot> writtenAnew() const;
     /// Where it stands in the log now, or where it was or would have been.

@@ -2,10 +2,12 @@
 #include "core/desks/writing.h"
 
 #include "core/desks/names.h"
+#include "core/desks/part.h"
 #include "core/desks/writer.h"
 #include "core/log/conflicts.h"
 #include "core/log/failure.h"
 #include "core/log/impl.h"
+#include "core/log/neighbours.h"
 #include "core/model/phrases/desks.h"
 
 #include <algorithm>
@@ -30,6 +32,17 @@ void adoptOne(log::Log& log, const Slots& known, Writer& writer, const Desk& aft
     log::adopt(log.impl().db, place, known.uuid(slot), atom.trail);
 }
 
+/// What only the writing itself has put there and taken away again, and nobody else ever saw.
+void forgetStrangers(log::Connection& db, const Slots& known, const Desk& after,
+                     const std::set<std::pair<std::string, std::int64_t>>& places) {
+    for (const auto& [kind, one] : places)
+        for (const Sixteen& uuid : log::uuidsRemovedAt(db, kind, one)) {
+            const auto at = after.find(known.find(uuid));
+            if (at == after.end() || at->second.alive)
+                log::forgetRemoved(db, *log::removedAtomOf(db, uuid));
+        }
+}
+
 /// The trails of what was written, and what is removed with what it said. Parking and writing anew
 /// have left names of their own, which nobody shall see.
 void nameAll(log::Log& log, const Slots& known, Writer& writer, const Desk& after,
@@ -41,14 +54,7 @@ void nameAll(log::Log& log, const Slots& known, Writer& writer, const Desk& afte
     for (const Slot slot : written)
         if (const Atom& atom = after.at(slot); atom.alive)
             adoptOne(log, known, writer, after, slot);
-    std::vector<log::RemovedAtom> strangers;
-    log::visitRemoved(db, {}, [&](const log::RemovedAtom& removed) {
-        const auto at = after.find(known.find(removed.atom.uuid));
-        if (at == after.end() || at->second.alive)
-            strangers.push_back(removed);
-    });
-    for (const log::RemovedAtom& removed : strangers)
-        log::forgetRemoved(db, removed);
+    forgetStrangers(db, known, after, writer.placesWritten());
     for (const auto& [slot, atom] : after) {
         if (atom.alive)
             continue;
@@ -86,15 +92,13 @@ Slot amiss(const Desk& now, const Desk& after) {
     return 0;
 }
 
-void requireWritten(const log::Log& log, Slots& known, const Desk& after) {
-    const Desk now = readDesk(known, log).desk;
+void requireWritten(const log::Log& log, const Desk& now, const Desk& after) {
     if (const Slot slot = amiss(now, after))
         notAsMeant(log, after.contains(slot) ? after : now, slot);
 }
-} // namespace
 
-void writeDesk(log::Log& log, Slots& known, const ReadDesk& before, const Desk& after,
-               const std::set<Slot>& touched) {
+void write(log::Log& log, const Slots& known, const ReadDesk& before, const Desk& after,
+           const std::set<Slot>& touched) {
     Writer writer(log, known, before, after, touched);
     writer.makeRoom();
     writer.writeNamed();
@@ -103,7 +107,22 @@ void writeDesk(log::Log& log, Slots& known, const ReadDesk& before, const Desk& 
     writer.removeNamed();
     writer.writeConflicts();
     nameAll(log, known, writer, after, touched);
-    requireWritten(log, known, after);
+}
+} // namespace
+
+void writeDesk(log::Log& log, Slots& known, const ReadDesk& before, const Desk& after,
+               const std::set<Slot>& touched) {
+    write(log, known, before, after, touched);
+    requireWritten(log, readDesk(known, log).desk, after);
+}
+
+void writePart(log::Log& log, Slots& known, const ReadDesk& before, const Desk& after,
+               const std::set<Slot>& touched) {
+    write(log, known, before, after, touched);
+    std::set<Slot> part;
+    for (const auto& [slot, atom] : after)
+        part.insert(slot);
+    requireWritten(log, readThings(known, log, part).desk, after);
 }
 
 } // namespace slopebook::desks

@@ -15,5 +15,8 @@ namespace slopebook::desks {
 /// that. Throws BadInput, LogError; the caller's transaction is to be taken back then.
 void writeDesk(log::Log& log, Slots& known, const ReadDesk& before, const Desk& after,
                const std::set<Slot>& touched);
+/// The same where before is a part of the log (core/desks/part.h): the rest of it stays.
+void writePart(log::Log& log, Slots& known, const ReadDesk& before, const Desk& after,
+               const std::set<Slot>& touched);
 
 } // namespace slopebook::desks

@@ -7,6 +7,7 @@
 #include "core/model/phrases/desks.h"
 #include "core/model/phrases/exchange.h"
 #include "core/model/phrases/log.h"
+#include "core/model/phrases/meetings.h"
 #include "core/model/phrases/model.h"
 #include "core/model/phrases/names.h"
 #include "core/model/phrases/questions.h"
@@ -20,8 +21,8 @@
 
 namespace slopebook::phrases {
 
-inline constexpr std::array<std::span<const std::string_view>, 11> lists{
-    answers, desks,     exchange,    log,     model, questions,
-    store,   testNames, periodNames, sources, traces};
+inline constexpr std::array<std::span<const std::string_view>, 12> lists{
+    answers,   desks, exchange,  log,         meetings, model,
+    questions, store, testNames, periodNames, sources,  traces};
 
 } // namespace slopebook::phrases

@@ -98,6 +98,12 @@ std::vector<Squad> squadsOf(Connection& store, const Progress& stop) {
     return squads;
 }
 
+Sixteen idOf(Connection& store, const Progress& stop) {
+    const Rows row = store.ask("SELECT layout, id FROM slopebook.store", {}, stop);
+    requireLayout(store.asked(), row.integer(0, 0));
+    return row.uuid(0, 1);
+}
+
 Look lookAt(Connection& store, const Mark& highest, const Progress& stop) {
     const Rows row = store.ask(
         "SELECT s.layout, s.n, t.tag, EXISTS (SELECT FROM slopebook.ticks AS k WHERE k.n = $1 AND "

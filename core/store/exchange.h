@@ -28,6 +28,9 @@ struct Squad {
 /// where the store is of another one, NoStore, NotAllowed.
 std::vector<Squad> squadsOf(Connection& store, const Progress& stop = {});
 
+/// Which store it is: the same when it has gone back to a backup. Throws as squadsOf().
+Sixteen idOf(Connection& store, const Progress& stop = {});
+
 /// Throws StoreError (OtherLayout) unless it is ours; which of both is older is said.
 void requireLayout(const Asked& asked, std::int64_t layout);
 

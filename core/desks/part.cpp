@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desks/part.h"
+
+#include "core/log/impl.h"
+#include "core/log/neighbours.h"
+#include "core/model/errors.h"
+
+#include <deque>
+
+namespace slopebook::desks {
+
+namespace {
+class Around {
+public:
+    Around(Slots& known, const log::Log& log, const Desk& coming)
+        : m_known(known), m_db(log.impl().db), m_coming(coming) {}
+
+    /// Whether what was read is enough.
+    bool read() {
+        for (const auto& [slot, atom] : m_coming) {
+            want(m_known.uuid(slot));
+            if (atom.thing)
+                lookAround(*atom.thing);
+        }
+        while (!m_wanted.empty()) {
+            const Sixteen uuid = m_wanted.front();
+            m_wanted.pop_front();
+            readOne(uuid);
+        }
+        if (joins()) {
+            wantAll(removedFromSessions());
+            while (!m_wanted.empty()) {
+                const Sixteen uuid = m_wanted.front();
+                m_wanted.pop_front();
+                readOne(uuid);
+            }
+        }
+        return isEnough();
+    }
+    ReadDesk take() { return std::move(m_read); }
+
+private:
+    void want(const Sixteen& uuid) {
+        if (m_seen.insert(uuid).second)
+            m_wanted.push_back(uuid);
+    }
+    void wantAll(const std::vector<Sixteen>& uuids) {
+        for (const Sixteen& uuid : uuids)
+            want(uuid);
+    }
+
+    void readOne(const Sixteen& uuid) {
+        const auto carried = log::carried(m_db, uuid);
+        if (!carried)
+            return;
+        putCarried(m_read, m_known, *carried);
+        const Slot slot = m_known.find(uuid);
+        if (const auto& thing = m_read.desk.at(slot).thing)
+            lookAround(*thing);
+        if (carried->kind == "session" && carried->alive)
+            wantAll(log::uuidsOfRepeats(m_db, SessionId{carried->place.one}));
+    }
+
+    /// The key in this log of what a thing speaks of; nothing where it does not stand here.
+    std::optional<std::int64_t> keyOf(Slot slot) {
+        const auto atom = log::atomOf(m_db, m_known.uuid(slot));
+        return atom ? std::optional(atom->key.one) : std::nullopt;
+    }
+
+    void wantSpokenOf(const std::string& content) {
+        try {
+            for (const log::Reference& of : log::referencesOf(content))
+                want(of.uuid);
+        } catch (const BadInput&) { // nobody has it any more, or it cannot be shown
+        }
+    }
+
+    void lookAround(const Thing& thing) {
+        eachReference(thing, [&](Slot slot) { want(m_known.uuid(slot)); });
+        if (const auto* session = std::get_if<log::SessionThing>(&thing)) {
+            if (session->into)
+                want(*session->into);
+            if (const auto athlete = keyOf(raw(session->head.athlete)))
+                wantAll(log::uuidsOfDay(m_db, AthleteId{*athlete}, session->head.date));
+        } else if (const auto* load = std::get_if<log::CheckLoadThing>(&thing)) {
+            if (const auto athlete = keyOf(raw(load->athlete)))
+                wantAll(log::uuidsOfCheckLoads(m_db, AthleteId{*athlete}));
+        } else if (const auto* conflict = std::get_if<log::ConflictThing>(&thing)) {
+            want(conflict->about); // to be called by its name
+            wantSpokenOf(conflict->content);
+        } else if (const auto* turn = std::get_if<log::RosterThing>(&thing)) {
+            if (const auto station = keyOf(raw(turn->station)))
+                wantAll(log::uuidsOfRoster(m_db, StationId{*station}, turn->day));
+        }
+    }
+
+    const Atom* held(Slot slot) const {
+        const auto at = m_read.desk.find(slot);
+        return at == m_read.desk.end() ? nullptr : &at->second;
+    }
+
+    /// Whether sessions become one here, now or earlier: then what was removed from them counts.
+    bool joins() const {
+        std::set<std::string> keys;
+        for (const Desk* desk : {&m_read.desk, &m_coming})
+            for (const auto& [slot, atom] : *desk) {
+                const auto* session =
+                    atom.thing ? std::get_if<log::SessionThing>(&*atom.thing) : nullptr;
+                if (session == nullptr)
+                    continue;
+                if (session->into)
+                    return true;
+                const bool twice = desk == &m_coming && held(slot) != nullptr;
+                if (atom.alive && !twice && !keys.insert(desks::keyOf(*atom.thing)).second)
+                    return true;
+            }
+        return false;
+    }
+    std::vector<Sixteen> removedFromSessions() const {
+        std::vector<Sixteen> all;
+        for (const Desk* desk : {&m_read.desk, &m_coming})
+            for (const auto& [slot, atom] : *desk)
+                if (atom.thing && std::holds_alternative<log::SessionThing>(*atom.thing))
+                    for (const Sixteen& uuid : log::uuidsRemovedFrom(m_db, m_known.uuid(slot)))
+                        all.push_back(uuid);
+        return all;
+    }
+
+    /// What has a name of its own may be spoken of from anywhere.
+    bool isEnough() {
+        std::set<std::string> names, kinds;
+        for (const auto& [slot, atom] : m_coming) {
+            const Atom* mine = held(slot);
+            const bool lives = mine != nullptr && mine->alive;
+            if (lives && !atom.alive && nameOf(*mine->thing) != nullptr)
+                return false;
+            if (atom.alive && nameOf(*atom.thing) != nullptr &&
+                !(lives && desks::keyOf(*mine->thing) == desks::keyOf(*atom.thing))) {
+                if (!names.insert(desks::keyOf(*atom.thing)).second)
+                    return false;
+                kinds.insert(std::string(kindOf(*atom.thing)));
+            }
+        }
+        for (const auto& [slot, atom] : m_read.desk) // what comes back may find its name taken
+            if (!atom.alive && !m_coming.contains(slot) &&
+                (!atom.thing || nameOf(*atom.thing) != nullptr))
+                return false;
+        for (const std::string& kind : kinds)
+            for (const Sixteen& uuid : log::uuidsOfKind(m_db, kind)) {
+                const auto carried = log::carried(m_db, uuid);
+                if (m_known.find(uuid) == 0 || !m_coming.contains(m_known.find(uuid)))
+                    if (carried && names.contains(desks::keyOf(thingOf(m_known, carried->content))))
+                        return false;
+            }
+        return true;
+    }
+
+    Slots& m_known;
+    log::Connection& m_db;
+    const Desk& m_coming;
+    ReadDesk m_read;
+    std::deque<Sixteen> m_wanted;
+    std::set<Sixteen> m_seen;
+};
+} // namespace
+
+ReadDesk readAround(Slots& known, const log::Log& log, const Desk& coming) {
+    log.impl().settle();
+    Around around(known, log, coming);
+    return around.read() ? around.take() : readDesk(known, log);
+}
+
+ReadDesk readThings(Slots& known, const log::Log& log, const std::set<Slot>& slots) {
+    log.impl().settle();
+    ReadDesk read;
+    for (const Slot slot : slots)
+        if (const auto carried = log::carried(log.impl().db, known.uuid(slot)))
+            putCarried(read, known, *carried);
+    return read;
+}
+
+} // namespace slopebook::desks

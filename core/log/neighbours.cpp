@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/log/neighbours.h"
+
+#include "core/log/atoms.h"
+#include "core/log/query.h"
+
+namespace slopebook::log {
+
+namespace {
+void take(std::vector<Sixteen>& all, Query&& rows) {
+    while (rows.next())
+        all.push_back(rows.sixteen(0));
+}
+
+constexpr char livingAt[] = "SELECT uuid FROM atoms WHERE kind = ? AND one = ?";
+constexpr char removedAt[] = "SELECT uuid FROM removed_atoms WHERE kind = ? AND one = ?";
+
+void takeAt(Connection& db, std::vector<Sixteen>& all, const char* kind, std::int64_t one) {
+    take(all, Query(db, livingAt, std::string(kind), one));
+    take(all, Query(db, removedAt, std::string(kind), one));
+}
+} // namespace
+
+std::vector<Sixteen> uuidsOfDay(Connection& db, AthleteId athlete, Date day) {
+    std::vector<Sixteen> all;
+    std::vector<std::int64_t> sessions;
+    for (Query rows(db, "SELECT id FROM sessions WHERE athlete = ? AND day = ?", athlete, day);
+         rows.next();)
+        sessions.push_back(rows.integer(0));
+    for (const std::int64_t session : sessions) {
+        take(all, Query(db, livingAt, std::string("session"), session));
+        take(all, Query(db,
+                        "SELECT a.uuid FROM sets AS s JOIN atoms AS a ON a.kind = 'set' AND "
+                        "a.one = s.id AND a.two = 0 AND a.three = 0 WHERE s.session = ?",
+                        session));
+        for (const char* kind : {"lift conditions", "test conditions", "attempt", "gap"})
+            takeAt(db, all, kind, session);
+    }
+    return all;
+}
+
+std::vector<Sixteen> uuidsOfCheckLoads(Connection& db, AthleteId athlete) {
+    std::vector<Sixteen> all;
+    takeAt(db, all, "check load", static_cast<std::int64_t>(athlete));
+    return all;
+}
+
+std::vector<Sixteen> uuidsOfRoster(Connection& db, StationId station, Date day) {
+    std::vector<Sixteen> all;
+    const std::int64_t number = dayNumber(day);
+    take(all, Query(db, "SELECT uuid FROM atoms WHERE kind = 'roster' AND one = ? AND two = ?",
+                    station, number));
+    take(all,
+         Query(db, "SELECT uuid FROM removed_atoms WHERE kind = 'roster' AND one = ? AND two = ?",
+               station, number));
+    return all;
+}
+
+std::vector<Sixteen> uuidsOfKind(Connection& db, const std::string& kind) {
+    std::vector<Sixteen> all;
+    take(all, Query(db, "SELECT uuid FROM atoms WHERE kind = ?", kind));
+    return all;
+}
+
+std::vector<Sixteen> uuidsOfRepeats(Connection& db, SessionId session) {
+    std::vector<Sixteen> all;
+    take(all, Query(db,
+                    "SELECT a.uuid FROM sessions AS s JOIN atoms AS a ON a.kind = 'session' AND "
+                    "a.one = s.id AND a.two = 0 AND a.three = 0 WHERE s.repeat_of = ?",
+                    session));
+    return all;
+}
+
+std::vector<Sixteen> uuidsRemovedFrom(Connection& db, const Sixteen& session) {
+    std::vector<Sixteen> all;
+    take(all, Query(db,
+                    "SELECT uuid FROM removed_atoms WHERE kind IN ('set', 'attempt', 'gap') AND "
+                    "instr(content, ?) > 0",
+                    session));
+    return all;
+}
+
+std::vector<Sixteen> uuidsRemovedAt(Connection& db, const std::string& kind, std::int64_t one) {
+    std::vector<Sixteen> all;
+    take(all, Query(db, removedAt, kind, one));
+    return all;
+}
+
+} // namespace slopebook::log

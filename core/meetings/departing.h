@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// An athlete goes to a squad that is not in this log.
+#pragma once
+
+#include "core/log/log.h"
+#include "core/store/atom.h"
+
+#include <optional>
+#include <string>
+
+namespace slopebook::meetings {
+
+struct Departing {
+    std::string name{};
+    bool stayed = false; ///< some of what was written here of him was not sent
+    friend bool operator==(const Departing&, const Departing&) = default;
+};
+
+/// Takes the athlete out of the log with all that was his: it is no removal, and nobody hears of
+/// it. Where something of it was not sent yet, all of it stays, and is not sent any more. Nothing
+/// where he is not here, or is here by way of another squad. Throws LogError.
+std::optional<Departing> letGo(log::Log& log, const store::Departed& departed);
+
+} // namespace slopebook::meetings

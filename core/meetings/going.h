@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a log has for its store.
+#pragma once
+
+#include "core/log/log.h"
+#include "core/store/atom.h"
+
+#include <cstdint>
+#include <span>
+#include <vector>
+
+namespace slopebook::meetings {
+
+using store::Sixteen;
+
+struct Going {
+    std::vector<store::Atom> atoms{}; ///< what others hang on before them
+    std::int64_t held = 0;            ///< in squads that are not this login's to write
+    std::vector<Sixteen> untold{};    ///< of which there is nothing to tell
+};
+/// Everything that waits, of one moment. Throws LogError.
+Going whatGoes(const log::Log& log);
+
+/// Notes that the store has them, at that version: what has changed here since waits on. In small
+/// transactions. Throws LogError.
+void noteSent(log::Log& log, std::span<const store::Atom> atoms, std::int64_t version);
+
+/// The store went back to what it was at n: what it had later waits again. In one transaction.
+/// Throws LogError.
+void noteWentBack(log::Log& log, std::int64_t n);
+
+/// They stay in this log and are sent nowhere any more. Within a transaction.
+void keepHere(log::Log& log, std::span<const Sixteen> uuids);
+
+} // namespace slopebook::meetings

@@ -1,0 +1,245 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/meetings/meet.h"
+
+#include "core/log/failure.h"
+#include "core/log/hold.h"
+#include "core/log/snapshot.h"
+#include "core/log/storerows.h"
+#include "core/meetings/coming.h"
+#include "core/meetings/going.h"
+#include "core/model/phrases/meetings.h"
+#include "core/store/exchange.h"
+
+#include <algorithm>
+
+namespace slopebook::meetings {
+
+namespace {
+using Answer = store::Pushed::Answer;
+
+/// Two desks that write without pause let each other in sooner or later.
+constexpr int mostRounds = 30;
+/// The same refusal after everything new was taken: it will not change.
+constexpr int mostRefusals = 3;
+
+store::Mark markOf(const log::Mark& mark) {
+    return {.n = mark.n, .tag = mark.tag};
+}
+
+/// What the log knows of its store.
+struct Known {
+    log::JoinedStore store;
+    std::vector<log::JoinedSquad> squads;
+    std::vector<store::Mark> marks; ///< ascending
+    std::optional<store::Mark> highest() const {
+        return marks.empty() ? std::nullopt : std::optional(marks.back());
+    }
+};
+
+Known knownBy(const log::Log& log) {
+    const log::Moment moment(log);
+    log::Connection& db = log::connectionOf(log);
+    const auto store = log::joinedStore(db);
+    if (!store)
+        throw LogError(LogError::Kind::Conflict,
+                       say("'%1' meets no store. Join it to one first.", log::shown(log.file())));
+    Known known{.store = *store, .squads = log::joinedSquads(db), .marks = {}};
+    for (const log::Mark& mark : log::marksIn(db))
+        known.marks.push_back(markOf(mark));
+    return known;
+}
+
+class Meeting {
+public:
+    Meeting(log::Log& log, store::Connection& store, const std::string& now,
+            const Progress& progress)
+        : m_log(log), m_store(store), m_now(now), m_progress(progress) {}
+
+    MeetingReport hold() {
+        requireSameStore();
+        int refusals = 0;
+        for (int round = 0; round < mostRounds; ++round) {
+            openSquads();
+            takeNew();
+            const Answer answer = giveNew();
+            if (answer == Answer::Ok)
+                return finish();
+            if (answer != Answer::WentBack && answer != Answer::Stale && ++refusals > mostRefusals)
+                refuse(answer);
+        }
+        throw store::StoreError(
+            store::StoreError::Kind::Busy,
+            say("Other desks write to the store at %1 without pause. What is not sent yet waits "
+                "for the next meeting.",
+                m_store.asked().place));
+    }
+
+private:
+    void requireSameStore() {
+        if (store::idOf(m_store, m_progress) != knownBy(m_log).store.id)
+            throw store::StoreError(
+                store::StoreError::Kind::NoStore,
+                say("The store at %1 is another one than this log has met. Nothing was changed. "
+                    "Leave the old one first, then join this one.",
+                    m_store.asked().place));
+    }
+
+    /// The squads that are open to the login now.
+    void openSquads() {
+        const Known known = knownBy(m_log);
+        std::vector<store::Squad> open = store::squadsOf(m_store, m_progress);
+        const bool writes = std::ranges::any_of(open, &store::Squad::mayWrite);
+        open.push_back({.uuid = store::everybody, .name = "Everybody", .mayWrite = writes});
+        std::vector<log::JoinedSquad> now;
+        for (const store::Squad& one : open) {
+            const auto held = std::ranges::find(known.squads, one.uuid, &log::JoinedSquad::id);
+            now.push_back({.id = one.uuid,
+                           .name = one.name,
+                           .mayWrite = one.mayWrite,
+                           .taken = held == known.squads.end() ? 0 : held->taken});
+            if (held == known.squads.end() && one.uuid != store::everybody)
+                m_report.squadsCame.push_back(one.name);
+        }
+        std::vector<log::JoinedSquad> gone;
+        for (const log::JoinedSquad& one : known.squads)
+            if (std::ranges::find(now, one.id, &log::JoinedSquad::id) == now.end()) {
+                gone.push_back(one);
+                m_report.squadsWent.push_back(one.name);
+            }
+        std::erase_if(now, [&](const log::JoinedSquad& one) {
+            return std::ranges::find(known.squads, one) != known.squads.end();
+        });
+        if (now.empty() && gone.empty())
+            return;
+        m_log.together([&] {
+            log::Connection& db = log::connectionOf(m_log);
+            for (const log::JoinedSquad& one : gone)
+                log::eraseSquad(db, one.id);
+            for (const log::JoinedSquad& one : now)
+                log::putSquad(db, one);
+        });
+    }
+
+    void takeNew() {
+        std::vector<store::Atom> atoms;
+        std::vector<store::Departed> departed;
+        store::Look look;
+        bool first = false;
+        for (;;) {
+            const Known known = knownBy(m_log);
+            first = known.marks.empty();
+            std::vector<store::Cursor> since;
+            for (const log::JoinedSquad& squad : known.squads)
+                since.push_back({.squad = squad.id, .version = squad.taken});
+            look = store::pull(
+                m_store, known.highest(), since,
+                [&](store::Atom&& atom) { atoms.push_back(std::move(atom)); },
+                [&](const store::Departed& one) { departed.push_back(one); }, m_progress);
+            if (look.knowsMark)
+                break;
+            const auto common = store::lastCommon(m_store, known.marks, m_progress);
+            noteWentBack(m_log, common ? common->n : 0);
+            m_report.wentBack = true;
+            if (!common)
+                forgetMarks();
+        }
+        if (atoms.empty() && departed.empty() && !first)
+            return;
+        m_report.came += static_cast<std::int64_t>(atoms.size());
+        Came came = takeIn(m_log, atoms, m_progress);
+        add(m_report.taken, std::move(came.report));
+        m_report.leftOut = std::move(came.leftOut); // of a second look the same once more
+        for (const store::Departed& one : departed)
+            if (auto gone = letGo(m_log, one))
+                m_report.departed.push_back(*gone);
+        noteTaken(look.now, came.firstLeftOut);
+    }
+
+    void forgetMarks() {
+        m_log.together([&] { log::eraseMarksAbove(log::connectionOf(m_log), -1); });
+    }
+
+    /// Only what was taken moves how far squads were taken.
+    void noteTaken(const store::Mark& now, std::int64_t firstLeftOut) {
+        const std::int64_t upTo = firstLeftOut > 0 ? std::min(now.n, firstLeftOut - 1) : now.n;
+        m_log.together([&] {
+            log::Connection& db = log::connectionOf(m_log);
+            for (log::JoinedSquad squad : log::joinedSquads(db))
+                if (squad.taken < upTo) {
+                    squad.taken = upTo;
+                    log::putSquad(db, squad);
+                }
+            log::putMark(db, {.n = now.n, .tag = now.tag});
+        });
+        m_wrote = true;
+    }
+
+    Answer giveNew() {
+        Going going = whatGoes(m_log);
+        m_report.held = going.held;
+        if (!going.untold.empty())
+            m_log.together([&] { log::eraseUnsent(log::connectionOf(m_log), going.untold); });
+        if (going.atoms.empty())
+            return Answer::Ok;
+        const auto highest = knownBy(m_log).highest();
+        const store::Mark mark =
+            highest ? *highest : store::lookAt(m_store, store::Mark{}, m_progress).now;
+        const store::Pushed pushed = store::push(m_store, mark, going.atoms, m_progress);
+        if (pushed.answer != Answer::Ok)
+            return pushed.answer;
+        m_report.went += pushed.wrote;
+        noteSent(m_log, going.atoms, pushed.now.n);
+        m_log.together([&] {
+            log::putMark(log::connectionOf(m_log), {.n = pushed.now.n, .tag = pushed.now.tag});
+        });
+        m_wrote = true;
+        return Answer::Ok;
+    }
+
+    [[noreturn]] void refuse(Answer answer) const {
+        using Kind = store::StoreError::Kind;
+        const std::string& place = m_store.asked().place;
+        if (answer == Answer::NotOurs)
+            throw store::StoreError(
+                Kind::NotAllowed,
+                say("The store at %1 does not let this login write what is new here. It waits, and "
+                    "nothing is lost. Who manages the store can say why.",
+                    place));
+        throw store::StoreError(
+            answer == Answer::Taken ? Kind::Taken : Kind::Orphan,
+            say("The store at %1 does not take what is new here beside what it holds. It waits, "
+                "and nothing is lost.",
+                place));
+    }
+
+    /// When it was, where something is written anyhow: a log is not written to say that nothing was
+    /// new.
+    MeetingReport finish() {
+        const Known known = knownBy(m_log);
+        if (m_wrote || known.store.met.empty())
+            m_log.together([&] {
+                log::JoinedStore now = known.store;
+                now.met = m_now;
+                log::setJoinedStore(log::connectionOf(m_log), now);
+            });
+        const log::Moment moment(m_log);
+        m_report.waiting = log::countUnsent(log::connectionOf(m_log));
+        return std::move(m_report);
+    }
+
+    log::Log& m_log;
+    store::Connection& m_store;
+    const std::string& m_now;
+    const Progress& m_progress;
+    MeetingReport m_report;
+    bool m_wrote = false;
+};
+} // namespace
+
+MeetingReport meet(log::Log& log, store::Connection& store, const std::string& now,
+                   const Progress& progress) {
+    log::passHold(log);
+    return Meeting(log, store, now, progress).hold();
+}
+
+} // namespace slopebook::meetings
