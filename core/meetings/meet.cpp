@@ -145,6 +145,7 @@ private:
         }
         if (atoms.empty() && departed.empty() && !first)
             return;
+        leaveOutOwn(atoms);
         m_report.came += static_cast<std::int64_t>(atoms.size());
         Came came = takeIn(m_log, atoms, m_progress);
         add(m_report.taken, std::move(came.report));
@@ -153,6 +154,16 @@ private:
             if (auto gone = letGo(m_log, one))
                 m_report.departed.push_back(*gone);
         noteTaken(look.now, came.firstLeftOut);
+    }
+
+    /// What this log gave itself comes back with the next pull.
+    void leaveOutOwn(std::vector<store::Atom>& atoms) const {
+        const log::Moment moment(m_log);
+        std::erase_if(atoms, [&](const store::Atom& atom) {
+            const auto sent = log::sentOf(log::connectionOf(m_log), atom.uuid);
+            return sent && sent->squad == atom.squad &&
+                   sent->revision == atom.trail.back().revision;
+        });
     }
 
     void forgetMarks() {

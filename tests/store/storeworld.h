@@ -91,6 +91,10 @@ public:
         server.sql("CREATE DATABASE squad", "postgres");
         for (const char* login : {"cora", "dora", "ana", "eve"})
             server.addLogin(login);
+        makeStore();
+    }
+    /// In the database "squad", which is empty.
+    void makeStore() {
         const auto admin = store::Address::read(server.address("admin"));
         store::initialise(admin, {"Rowing", "Judo"});
         store::grant(admin, "cora", "Rowing", store::May::Write);

@@ -1,0 +1,432 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One desk after another meets the store: what is entered at one is there at the others, what was
+// changed twice waits for a choice, and a squad's athletes are its own.
+#include "core/desks/conflictsides.h"
+#include "core/store/thingjson.h"
+#include "tests/meetings/meetingworld.h"
+
+#include <memory>
+
+using namespace slopebook;
+using namespace slopebook::test;
+using meetings::MeetingReport;
+
+class TestMeet : public QObject {
+    Q_OBJECT
+    std::unique_ptr<StoreWorld> m_world;
+    std::unique_ptr<Folder> m_folder;
+    std::unique_ptr<MeetingDesk> m_rack, m_office, m_judo;
+    Season m_season;
+
+    void fill(const MeetingDesk& desk) {
+        log::Log log = log::Log::create(desk.file());
+        m_season = fillSeason(log);
+        addTestDay(log, m_season, addOtherThings(log, m_season));
+    }
+    void requireSame() {
+        Connection cora = m_world->as("cora");
+        const Said there = saidByStore(cora);
+        for (const MeetingDesk* desk : {m_rack.get(), m_office.get()}) {
+            const std::string where = difference(saidBy(desk->file()), there);
+            QVERIFY2(where.empty(), where.c_str());
+            const std::string found = findingsIn(desk->file());
+            QVERIFY2(found.empty(), found.c_str());
+            QCOMPARE(desk->waiting(), 0);
+        }
+    }
+    /// Both know all of each other.
+    void meetAll() {
+        for (int i = 0; i < 2; ++i) {
+            m_rack->meet();
+            m_office->meet();
+        }
+    }
+    void bothJoined() {
+        fill(*m_rack);
+        m_rack->join();
+        m_rack->meet();
+        m_office->create();
+        m_office->join();
+        m_office->meet();
+    }
+
+private Q_SLOTS:
+    void initTestCase() {
+        try {
+            m_world = std::make_unique<StoreWorld>();
+        } catch (const std::exception& error) {
+            QFAIL(error.what());
+        }
+    }
+    void init() {
+        QVERIFY(m_world);
+        beginAnew(*m_world);
+        m_folder = std::make_unique<Folder>();
+        const auto desk = [&](const char* name, const char* login) {
+            return std::make_unique<MeetingDesk>(*m_folder, name, m_world->server.address(login));
+        };
+        m_rack = desk("rack.slopebook", "cora");
+        m_office = desk("office.slopebook", "cora");
+        m_judo = desk("judo.slopebook", "dora");
+    }
+
+    void whatIsEnteredAtOneIsThereAtTheOther() {
+        fill(*m_rack);
+        m_rack->join();
+        const auto held = saidBy(m_rack->file());
+        QCOMPARE(m_rack->waiting(), std::int64_t(held.size()));
+        MeetingReport report = m_rack->meet();
+        QCOMPARE(report.went, std::int64_t(held.size()));
+        QCOMPARE(report.came, 0);
+        QCOMPARE(report.waiting, 0);
+
+        m_office->create();
+        m_office->join("Rowing");
+        report = m_office->meet();
+        QCOMPARE(report.came, std::int64_t(held.size()));
+        QVERIFY(report.taken.listed.empty() && report.taken.renamed.empty());
+        requireSame();
+
+        {
+            log::Log log = m_office->open();
+            const auto session = log.sessions(log.athletes().front().id).front();
+            log.add(session.id, log.lifts().front().id, ladderSet(55, {0.91, 0.9}));
+        }
+        QCOMPARE(m_office->waiting(), 1);
+        QCOMPARE(m_office->meet().went, 1);
+        report = m_rack->meet();
+        QCOMPARE(report.came, 1);
+        QCOMPARE(report.taken.added, std::size_t(1));
+        requireSame();
+    }
+
+    void nothingNewWritesNothing() {
+        bothJoined();
+        meetAll();
+        for (const MeetingDesk* desk : {m_rack.get(), m_office.get()}) {
+            log::Log watching = desk->open();
+            const long before = watching.dataVersion();
+            const MeetingReport report = desk->meet();
+            QCOMPARE(watching.dataVersion(), before);
+            QCOMPARE(report.came, 0);
+            QCOMPARE(report.went, 0);
+        }
+        QCOMPARE(m_world->count("slopebook.ticks"), std::int64_t(2)); // of the beginning, and one
+    }
+
+    void changedTwiceWaitsForAChoice() {
+        bothJoined();
+        const auto rename = [](const MeetingDesk& desk, const char* note) {
+            log::Log log = desk.open();
+            const auto session = log.sessions(log.athletes().front().id).front();
+            SessionHead head = session.value;
+            head.note = note;
+            log.change(session.id, head);
+        };
+        rename(*m_rack, "slept badly");
+        rename(*m_office, "slept well");
+        m_rack->meet();
+        const MeetingReport report = m_office->meet();
+        QCOMPARE(report.taken.listed.size(), std::size_t(1));
+        meetAll();
+        requireSame();
+        for (const MeetingDesk* desk : {m_rack.get(), m_office.get()})
+            QCOMPARE(desks::openConflictCount(desk->open()), std::size_t(1));
+        {
+            log::Log log = m_rack->open();
+            desks::settle(log, desks::openConflicts(log).front().uuid, desks::Choice::WhatLost);
+        }
+        meetAll();
+        requireSame();
+        QCOMPARE(desks::openConflictCount(m_office->open()), std::size_t(0));
+    }
+
+    // Each desk had entered the day by itself: one session, with the sets of both.
+    void aDayEnteredAtBothIsOne() {
+        bothJoined();
+        const auto enter = [](const MeetingDesk& desk, double kg) {
+            log::Log log = desk.open();
+            const auto session =
+                log.add(SessionHead{.athlete = log.athletes().front().id, .date = day(2026, 4, 2)});
+            log.add(session, log.lifts().front().id, ladderSet(kg, {0.8}));
+        };
+        enter(*m_rack, 60);
+        enter(*m_office, 70);
+        m_rack->meet();
+        const MeetingReport report = m_office->meet();
+        QCOMPARE(report.taken.joined.size(), std::size_t(1));
+        QVERIFY(report.taken.listed.empty());
+        meetAll();
+        requireSame();
+        const log::Log log = m_rack->open();
+        int sessions = 0;
+        std::size_t sets = 0;
+        for (const auto& one : log.sessions(log.athletes().front().id))
+            if (one.value.date == day(2026, 4, 2)) {
+                ++sessions;
+                sets += log.session(one.id).sets.size();
+            }
+        QCOMPARE(sessions, 1);
+        QCOMPARE(sets, std::size_t(2));
+    }
+
+    // A session that the store had under that number keeps it; this desk's own of the same number,
+    // which the store had as well under another, gets the next.
+    void movedOntoOneAnother() {
+        bothJoined();
+        SessionId first{}, second{};
+        {
+            log::Log log = m_rack->open();
+            const AthleteId who = log.athletes().front().id;
+            first = log.add(SessionHead{.athlete = who, .date = day(2026, 4, 2)});
+            second = log.add(SessionHead{.athlete = who, .date = day(2026, 4, 3)});
+            log.add(first, log.lifts().front().id, ladderSet(60, {0.8}));
+            log.add(second, log.lifts().front().id, ladderSet(70, {0.7}));
+        }
+        meetAll();
+        const auto move = [](const MeetingDesk& desk, Date from, Date to) {
+            log::Log log = desk.open();
+            for (const auto& one : log.sessions(log.athletes().front().id))
+                if (one.value.date == from) {
+                    SessionHead head = one.value;
+                    head.date = to;
+                    log.change(one.id, head);
+                    return;
+                }
+        };
+        move(*m_rack, day(2026, 4, 2), day(2026, 4, 5));
+        move(*m_office, day(2026, 4, 3), day(2026, 4, 5));
+        meetAll();
+        requireSame();
+        const log::Log log = m_office->open();
+        std::set<int> numbers;
+        for (const auto& one : log.sessions(log.athletes().front().id))
+            if (one.value.date == day(2026, 4, 5))
+                numbers.insert(one.value.ordinal);
+        QCOMPARE(numbers, (std::set<int>{1, 2}));
+    }
+
+    void whatIsRemovedIsGoneAndWhatIsUsedComesBack() {
+        bothJoined();
+        {
+            log::Log log = m_rack->open();
+            const auto session = log.sessions(log.athletes().front().id).back();
+            log.remove(session.id);
+        }
+        {
+            log::Log log = m_office->open();
+            const auto session = log.sessions(log.athletes().front().id).back();
+            log.add(session.id, log.lifts().front().id, ladderSet(66, {0.66}));
+        }
+        m_rack->meet();
+        const MeetingReport report = m_office->meet();
+        QVERIFY(!report.taken.revived.empty() || !report.taken.listed.empty());
+        meetAll();
+        requireSame();
+        const log::Log log = m_rack->open();
+        bool there = false;
+        for (const auto& set : log.session(log.sessions(log.athletes().front().id).back().id).sets)
+            there = there || set.set.load == massFromKilograms(66);
+        QVERIFY(there);
+    }
+
+    void aStoreThatWentBackIsToldAgain() {
+        bothJoined();
+        const std::string dump = m_folder->path("dump").string();
+        m_world->server.run("pg_dump", "-Fc -f " + dump + " squad");
+        {
+            log::Log log = m_rack->open();
+            log.add(Athlete{.name = "Came later"});
+        }
+        meetAll();
+        m_world->server.sql("DROP DATABASE squad WITH (FORCE)", "postgres");
+        m_world->server.sql("CREATE DATABASE squad", "postgres");
+        m_world->server.run("pg_restore", "-d squad " + dump);
+        { // it grows again, otherwise
+            log::Log log = m_office->open();
+            log.add(Athlete{.name = "Came last"});
+        }
+        const MeetingReport report = m_office->meet();
+        QVERIFY(report.wentBack);
+        QVERIFY(report.went >= 2);
+        QVERIFY(m_rack->meet().wentBack);
+        meetAll();
+        requireSame();
+        const log::Log log = m_rack->open();
+        QCOMPARE(std::ranges::count_if(
+                     log.athletes(),
+                     [](const auto& one) { return one.value.name.starts_with("Came "); }),
+                 2);
+    }
+
+    void squadsAreTheirOwn() {
+        bothJoined();
+        m_judo->create();
+        m_judo->join();
+        MeetingReport report = m_judo->meet();
+        {
+            const log::Log log = m_judo->open();
+            QVERIFY(log.athletes().empty());
+            QVERIFY(!log.lifts().empty()); // everybody's
+        }
+        // granted later, all of it comes, in full
+        const auto admin = store::Address::read(m_world->server.address("admin"));
+        store::grant(admin, "dora", "Rowing", store::May::Read);
+        report = m_judo->meet();
+        QCOMPARE(report.squadsCame, std::vector<std::string>{"Rowing"});
+        const std::size_t athletes = m_rack->open().athletes().size();
+        QCOMPARE(m_judo->open().athletes().size(), athletes);
+        // what is changed there waits here, and is told
+        {
+            log::Log log = m_judo->open();
+            const auto one = log.athletes().front();
+            Athlete changed = one.value;
+            changed.note = "by a reader";
+            log.change(one.id, changed);
+        }
+        report = m_judo->meet();
+        QCOMPARE(report.held, 1);
+        QCOMPARE(report.waiting, 1);
+        // and goes once it may
+        store::grant(admin, "dora", "Rowing", store::May::Write);
+        report = m_judo->meet();
+        QCOMPARE(report.went, 1);
+        QCOMPARE(report.waiting, 0);
+        // no longer let in: what is here stays
+        store::grant(admin, "dora", "Rowing", store::May::Nothing);
+        report = m_judo->meet();
+        QCOMPARE(report.squadsWent, std::vector<std::string>{"Rowing"});
+        QCOMPARE(m_judo->open().athletes().size(), athletes);
+    }
+
+    void anAthleteMoves_data() {
+        QTest::addColumn<bool>("unsent");
+        QTest::newRow("all was sent") << false;
+        QTest::newRow("some was not") << true;
+    }
+    void anAthleteMoves() {
+        QFETCH(bool, unsent);
+        bothJoined();
+        m_judo->create();
+        m_judo->join();
+        m_judo->meet();
+        Sixteen who{};
+        std::string name;
+        std::size_t sessions = 0;
+        {
+            const log::Log log = m_rack->open();
+            for (const auto& one : log.athletes())
+                if (const auto his = log.sessions(one.id); his.size() > sessions) {
+                    sessions = his.size();
+                    name = one.value.name;
+                    who =
+                        log::atomOf(log::connectionOf(log), {.kind = "athlete", .one = raw(one.id)})
+                            ->uuid;
+                }
+        }
+        QVERIFY(sessions > 0);
+        Connection admin = m_world->as("admin");
+        admin.ask("SELECT slopebook.move_athlete($1, $2)",
+                  {store::uuidText(who), store::uuidText(m_world->judo)});
+        const auto here = [&](const MeetingDesk& desk) {
+            const log::Log log = desk.open();
+            return std::ranges::any_of(log.athletes(),
+                                       [&](const auto& one) { return one.value.name == name; });
+        };
+        if (unsent) {
+            log::Log log = m_rack->open();
+            for (const auto& one : log.athletes())
+                if (one.value.name == name)
+                    log.add(log.sessions(one.id).front().id, log.lifts().front().id,
+                            ladderSet(77, {0.7}));
+        }
+        const MeetingReport report = m_rack->meet();
+        QCOMPARE(report.departed.size(), std::size_t(1));
+        QCOMPARE(report.departed.front().name, name);
+        QCOMPARE(report.departed.front().stayed, unsent);
+        QCOMPARE(here(*m_rack), unsent);
+        QCOMPARE(report.held, unsent ? 1 : 0);
+        QVERIFY(findingsIn(m_rack->file()).empty());
+        QCOMPARE(m_rack->meet().departed.size(), std::size_t(0));
+        m_judo->meet();
+        QVERIFY(here(*m_judo));
+        {
+            const log::Log log = m_judo->open();
+            QCOMPARE(log.sessions(log.athletes().front().id).size(), sessions);
+        }
+        QVERIFY(findingsIn(m_judo->file()).empty());
+        m_office->meet();
+        QVERIFY(!here(*m_office));
+        // nobody was told that he was removed
+        QCOMPARE(m_world->count("slopebook.atoms WHERE NOT alive AND squad = '" +
+                                store::uuidText(m_world->judo) + "'"),
+                 0);
+    }
+
+    void badContentStaysOut() {
+        bothJoined();
+        // a coach with psql: a session of a day that no calendar has, and a set in it; and a good
+        // one
+        Connection cora = m_world->as("cora");
+        Sixteen who{};
+        Said said = saidByStore(cora);
+        for (const auto& [uuid, one] : said)
+            if (log::kindOfContent(std::get<0>(one)) == "athlete" && std::get<1>(one))
+                who = uuid;
+        Sixteen lift{};
+        for (const auto& [uuid, one] : said)
+            if (log::kindOfContent(std::get<0>(one)) == "lift" && std::get<1>(one))
+                lift = uuid;
+        const Atom forged = atom("session", numbered(1), m_world->rowing, who,
+                                 R"({"day":"2026-02-03","ordinal":7})"); // its trail is invented
+        const Atom in = setOf(2, m_world->rowing, numbered(1), lift, 1, 50'000, "0.9");
+        QCOMPARE(store::push(cora, StoreWorld::markOf(cora), std::vector<Atom>{forged, in}).answer,
+                 Pushed::Answer::Ok);
+        {
+            log::Log log = m_rack->open();
+            log.add(Athlete{.name = "Good news"});
+        }
+        m_rack->meet();
+        MeetingReport report = m_office->meet();
+        QCOMPARE(report.leftOut.size(), std::size_t(2));
+        const log::Log log = m_office->open();
+        QVERIFY(std::ranges::any_of(log.athletes(),
+                                    [](const auto& one) { return one.value.name == "Good news"; }));
+        QVERIFY(findingsIn(m_office->file()).empty());
+        // told again until it is mended there
+        QCOMPARE(m_office->meet().leftOut.size(), std::size_t(2));
+        m_world->server.sql(
+            "DELETE FROM slopebook.atoms WHERE id = '" + store::uuidText(numbered(2)) +
+            "'; DELETE FROM slopebook.atoms WHERE id = '" + store::uuidText(numbered(1)) + "'");
+        report = m_office->meet();
+        QVERIFY(report.leftOut.empty());
+    }
+
+    void refusals() {
+        m_rack->create();
+        QVERIFY(refusal([&] { m_rack->meet(); }).find("meets no store") != std::string::npos);
+        QVERIFY(refusal([&] { m_rack->join("Judo"); }).find("Rowing") != std::string::npos);
+        m_rack->join();
+        {
+            log::Log log = m_rack->open();
+            QCOMPARE(meetings::joined(log)->squad, std::string()); // known after the first meeting
+        }
+        m_rack->meet();
+        {
+            log::Log log = m_rack->open();
+            QCOMPARE(meetings::joined(log)->squad, std::string("Rowing"));
+            meetings::leaveStore(log);
+            QVERIFY(!meetings::joined(log));
+            QVERIFY(refusal([&] { meetings::leaveStore(log); }).find("meets no store") !=
+                    std::string::npos);
+        }
+        // another store at the same place
+        m_rack->join();
+        m_world->server.sql("UPDATE slopebook.store SET id = gen_random_uuid()");
+        QVERIFY(refusal([&] { m_rack->meet(); }).find("another one") != std::string::npos);
+        QVERIFY(refusal([&] { m_rack->join(); }).find("meets already") != std::string::npos);
+    }
+};
+
+QTEST_GUILESS_MAIN(TestMeet)
+#include "tst_meet.moc"
