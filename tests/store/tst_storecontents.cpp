@@ -105,7 +105,7 @@ std::vector<std::string> hostile() {
     all.push_back(repeated("[", 50'000) + "1" + repeated("]", 50'000));
     all.push_back(repeated("{\"a\":", 3000) + "1" + repeated("}", 3000));
     all.push_back("\"" + std::string(1'200'000, 'x') + "\""); // shrinks to next to nothing
-    all.push_back("[" + repeated("0.5,", 100'000) + "0.5]");
+    all.push_back("[" + repeated("0.5,", 3000) + "0.5]");
     all.push_back("0." + std::string(5000, '1'));
     return all;
 }
@@ -272,7 +272,7 @@ private Q_SLOTS:
             keys.emplace(known.text(i, 0));
         std::vector<std::string> values = hostile();
         Dice dice(7);
-        for (int i = 0; i < 40; ++i)
+        for (int i = 0; i < 20; ++i)
             values.push_back(dice.value(hostile()));
         int taken = 0, refused = 0;
         std::vector<Atom>& atoms = m_atoms[of];
@@ -288,7 +288,7 @@ private Q_SLOTS:
                     said[key] = value;
                     bent.push_back(edited(atoms[i], object(said)));
                 }
-                if (key == "ordinal" || key == "load_g")
+                if (key != "velocities")
                     bent.resize(1); // as many of one number are refused for that
                 if (!takes(bent)) {
                     ++refused;

@@ -254,9 +254,9 @@ private Q_SLOTS:
         QCOMPARE(store::push(other, m_world->begin, fresh()).answer, Answer::Ok);
         QCOMPARE(other.ask("SHOW idle_in_transaction_session_timeout").text(0, 0),
                  std::string_view("30s"));
-        // of the database too, for who comes by psql
-        QCOMPARE(m_world->server.tryPsql("dora", "SHOW idle_in_transaction_session_timeout").out,
-                 std::string("30s\n"));
+        // no setting of the database or of anybody's login: of who holds the store at psql
+        // tst_storerights tells (whoHoldsItUpIsEnded)
+        QCOMPARE(m_world->server.sql("SELECT count(*) FROM pg_db_role_setting"), std::string("0"));
         QVERIFY(refusal([&] { gone.ask("SELECT 1"); }) != "done");
     }
 

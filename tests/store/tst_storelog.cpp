@@ -149,7 +149,8 @@ private Q_SLOTS:
             ++tried;
             const Folder elsewhere; // a log that never had it keeps it as it came
             log::Log other = log::Log::create(elsewhere.path());
-            const Carried came = store::carriedOf(store::atomOf(unsaid, m_squad));
+            Carried came = store::carriedOf(store::atomOf(unsaid, m_squad));
+            came.place = one.place; // where it would have been
             other.together([&] { log::adoptRemoved(log::connectionOf(other), came); });
             QVERIFY(alike(*log::carried(other, uuid), unsaid));
         }

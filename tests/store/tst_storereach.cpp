@@ -234,7 +234,7 @@ private Q_SLOTS:
                  QStringLiteral("2"), QStringLiteral("-subj"), QStringLiteral("/CN=store.test"),
                  QStringLiteral("-addext"), QStringLiteral("subjectAltName=DNS:store.test"),
                  QStringLiteral("-keyout"), m_folder.filePath(QStringLiteral("other.key")),
-                 QStringLiteral("-out"), other, QStringLiteral("-quiet")}),
+                 QStringLiteral("-out"), other}),
             0);
         QCOMPARE(kindOf(farAddress("store.test", "sslrootcert=" + other.toStdString())),
                  Kind::Certificate);
