@@ -33,9 +33,9 @@ std::vector<SessionId> addSessions(const Log& log, std::vector<NewSession> sessi
 /// can read until it ends.
 class BoundedCache {
 public:
-    /// 40 MB. Never a multiple of 256: SQLite reads the last eight bits alone to tell whether to
+    /// 24 MB. Never a multiple of 256: SQLite reads the last eight bits alone to tell whether to
     /// spill at all.
-    static constexpr int usual = 10239;
+    static constexpr int usual = 6143;
     explicit BoundedCache(const Log& log, int pages = usual);
     ~BoundedCache();
     BoundedCache(const BoundedCache&) = delete;
