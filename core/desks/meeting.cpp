@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desks/meeting.h"
 
+#include "core/desks/ends.h"
 #include "core/desks/sameones.h"
+#include "core/desks/twins.h"
 
 #include <algorithm>
 #include <tuple>
@@ -187,6 +189,7 @@ void Meeting::becomeOne(Slot slot, Slot holder) {
 }
 
 void Meeting::isOneWith(Slot slot, Slot other) {
+    ++taken.joined;
     if (arrived.erase(slot) == 0)
         arrived.erase(other);
 }
@@ -224,6 +227,25 @@ void Meeting::renumber(Slot slot) {
         ++*numberOf(now);
     m_holders.emplace(keyOf(now), slot);
     edit(slot, std::move(now), true);
+}
+
+void Meeting::countJoined() {
+    const Ends ends(known, desk);
+    const Twins twins(*this, ends);
+    for (const Slot slot : gone) {
+        const Atom& atom = desk.at(slot);
+        if (atom.alive || !atom.thing)
+            continue;
+        const Thing led = ends.followed(*atom.thing);
+        const auto holder = m_holders.find(keyOf(led));
+        const bool sameKey = holder != m_holders.end() && nameOf(led) == nullptr &&
+                             !std::holds_alternative<log::SessionThing>(led) &&
+                             !std::holds_alternative<log::SetThing>(led);
+        if (ends.of(slot) == 0 && !sameKey && (led == *atom.thing || !twins.stands(led)))
+            continue;
+        --taken.removed;
+        ++taken.joined;
+    }
 }
 
 void Meeting::list(Why why, Slot about, const Atom& lost) {

@@ -20,6 +20,7 @@ public:
     const Rules rules;
     Taken taken;
     std::set<Slot> arrived;          ///< alive, and not known here before: added
+    std::vector<Slot> gone;          ///< removed on the other desk, counted so far as that
     std::map<Slot, Thing> lastKnown; ///< of what is removed, and nobody knows what it said then
 
     /// Whether one that finds its key taken may become one with the holder, if it is of such a
@@ -38,6 +39,8 @@ public:
     bool joinsOneOfItsName(Slot slot);
     /// They are one thing: nothing is added by what of the two comes from elsewhere.
     void isOneWith(Slot slot, Slot other);
+    /// What the other desk had removed because it became one with what is there counts as that.
+    void countJoined();
     /// Notes the side that does not stand.
     void list(Why why, Slot about, const Atom& lost);
     /// What was noted becomes things that travel.

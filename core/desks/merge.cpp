@@ -9,6 +9,8 @@
 #include "core/log/hold.h"
 #include "core/log/snapshot.h"
 
+#include <algorithm>
+
 namespace slopebook::desks {
 
 namespace {
@@ -18,7 +20,29 @@ struct Meant {
     ReadDesk before;
     Desk after;
     Taken taken;
+    MergeReport::Athletes athletes;
+    bool noCommonPast = false;
 };
+
+/// Who is in both, and whether anything is.
+void compare(Meant& meant, const Desk& theirs) {
+    MergeReport::Athletes& athletes = meant.athletes;
+    const Desk& mine = meant.before.desk;
+    const auto isAthlete = [](const Atom& atom) {
+        return atom.alive && std::holds_alternative<Athlete>(*atom.thing);
+    };
+    bool common = false;
+    for (const auto& [slot, atom] : theirs) {
+        const auto here = mine.find(slot);
+        const bool everyLogs = atom.thing && std::holds_alternative<TestKind>(*atom.thing);
+        common = common || (here != mine.end() && !everyLogs);
+        athletes.there += isAthlete(atom) ? 1 : 0;
+        athletes.both += isAthlete(atom) && here != mine.end() && isAthlete(here->second) ? 1 : 0;
+    }
+    for (const auto& [slot, atom] : mine)
+        athletes.here += isAthlete(atom) ? 1 : 0;
+    meant.noCommonPast = !common && athletes.here > 0 && athletes.there > 0;
+}
 
 /// The other desk is read once, and in words of this meeting's slots.
 class Other {
@@ -31,6 +55,7 @@ public:
         meant.known = m_known;
         meant.before = readDesk(meant.known, mine);
         meant.after = meant.before.desk;
+        compare(meant, m_desk);
         meant.taken = take(meant.known, meant.after, m_desk);
         return meant;
     }
@@ -48,6 +73,9 @@ MergeReport reportOf(Meant& meant) {
     report.added = taken.added;
     report.changed = taken.changed;
     report.removed = taken.removed;
+    report.becameOne = taken.joined;
+    report.athletes = meant.athletes;
+    report.noCommonPast = meant.noCommonPast;
     const auto named = [&](Slot slot) {
         return Named{.kind = std::string(kindOf(*meant.after.at(slot).thing)),
                      .name = nameOnDesk(meant.after, slot)};
@@ -72,6 +100,13 @@ MergeReport reportOf(Meant& meant) {
             atom.alive && std::holds_alternative<log::ConflictThing>(*atom.thing) &&
             !meant.before.desk.contains(slot))
             report.listed.push_back(shownConflict(meant.known, meant.after, slot));
+    report.pastAlone = !report.nothingNew && std::ranges::all_of(taken.touched, [&](Slot slot) {
+        const auto was = meant.before.desk.find(slot);
+        const Atom& now = meant.after.at(slot);
+        return was == meant.before.desk.end() ? !now.alive
+                                              : was->second.alive == now.alive &&
+                                                    (!now.alive || was->second.thing == now.thing);
+    });
     return report;
 }
 

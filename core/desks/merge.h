@@ -29,9 +29,22 @@ struct MergeReport {
         std::string before{};
         friend bool operator==(const Renamed&, const Renamed&) = default;
     };
+    /// Athletes that are in the logs, and in both: by what they are, not by their names.
+    struct Athletes {
+        std::size_t here = 0, there = 0, both = 0;
+        friend bool operator==(const Athletes&, const Athletes&) = default;
+    };
+    Athletes athletes{};
+    /// Nothing is in both logs, living or removed, but the tests that every log has: neither was
+    /// ever a copy of the other. It is not said where one has no athletes.
+    bool noCommonPast = false;
     bool nothingNew = true;
+    /// What both hold is the same already; how the other came to it is all that is written down.
+    bool pastAlone = false;
     /// Of athletes, sessions, sets, ...: by what the other desk did.
     std::size_t added = 0, changed = 0, removed = 0;
+    std::size_t becameOne =
+        0; ///< with another, of those that are in `joined` and of what they hold
     std::vector<Joined> joined{};
     std::vector<Named> revived{};
     std::vector<Renamed> renamed{};      ///< and sessions with another number

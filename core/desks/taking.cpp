@@ -109,6 +109,8 @@ void takeStates(Meeting& meeting, const Desk& theirs, bool thoseThatBecome,
         if (theirsStands(verdict)) {
             mine = other;
             count(meeting.taken, before, mine);
+            if (before.alive && !mine.alive)
+                meeting.gone.push_back(slot);
         }
         if (verdict == Verdict::Theirs)
             learn(mine.trail, before.trail);
@@ -274,6 +276,8 @@ Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules,
     takeStates(meeting, theirs, false, rules.noWords ? &noWords : nullptr);
     if (!meeting.taken.touched.empty())
         putInPlace(meeting);
+    if (!meeting.gone.empty())
+        meeting.countJoined();
     meeting.taken.added += meeting.arrived.size();
     return std::move(meeting.taken);
 }

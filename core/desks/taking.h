@@ -44,6 +44,7 @@ struct Told {
 struct Taken {
     std::set<Slot> touched;                          ///< those that are not as they were
     std::size_t added = 0, changed = 0, removed = 0; ///< by what the other desk did
+    std::size_t joined = 0;                          ///< became one with another, here or there
     std::vector<Told> told;
 };
 

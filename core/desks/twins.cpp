@@ -76,6 +76,14 @@ Slot Twins::of(Slot slot, const Thing& moved) const {
     return there[static_cast<std::size_t>(found)];
 }
 
+bool Twins::stands(const Thing& moved) const {
+    const auto held = m_held.find(sessionHolding(moved));
+    return held != m_held.end() && std::ranges::any_of(held->second, [&](Slot one) {
+               const Atom& atom = m_meeting.desk.at(one);
+               return atom.alive && saysTheSame(moved, *atom.thing);
+           });
+}
+
 void Twins::went(Slot slot, const Thing& before) {
     const Thing& now = *m_meeting.desk.at(slot).thing;
     m_held[sessionHolding(now)].push_back(slot);

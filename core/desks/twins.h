@@ -16,6 +16,8 @@ public:
     /// moved: what slot says once it has gone there. One twin stands for one thing of each session:
     /// two sets alike on both desks are two.
     Slot of(Slot slot, const Thing& moved) const;
+    /// Whether something living says what `moved` says in that session, but for its number.
+    bool stands(const Thing& moved) const;
     /// The slot has gone: it said `before`.
     void went(Slot slot, const Thing& before);
 
