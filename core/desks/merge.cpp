@@ -44,28 +44,6 @@ void compare(Meant& meant, const Desk& theirs) {
     meant.noCommonPast = !common && athletes.here > 0 && athletes.there > 0;
 }
 
-/// The other desk is read once, and in words of this meeting's slots.
-class Other {
-public:
-    Other(const std::filesystem::path& file, const log::Log& mine) : m_log(file, mine) {
-        m_desk = readDesk(m_known, m_log.log()).desk;
-    }
-    Meant with(const log::Log& mine) const {
-        Meant meant;
-        meant.known = m_known;
-        meant.before = readDesk(meant.known, mine);
-        meant.after = meant.before.desk;
-        compare(meant, m_desk);
-        meant.taken = take(meant.known, meant.after, m_desk);
-        return meant;
-    }
-
-private:
-    OtherLog m_log;
-    Slots m_known;
-    Desk m_desk;
-};
-
 MergeReport reportOf(Meant& meant) {
     MergeReport report;
     const Taken& taken = meant.taken;
@@ -110,41 +88,77 @@ MergeReport reportOf(Meant& meant) {
     return report;
 }
 
-MergeReport takeFrom(const Other& theirs, log::Log& log) {
-    MergeReport report;
-    log.together([&] {
-        Meant meant = theirs.with(log);
-        report = reportOf(meant);
-        if (!report.nothingNew)
-            writeDesk(log, meant.known, meant.before, meant.after, meant.taken.touched);
-    });
-    return report;
-}
+// Steps of a merge, by what they take of 100,000 sets.
+constexpr int steps = 100, opened = 15, readOther = 40, readMine = 65, settled = 75, written = 100;
 } // namespace
 
-MergeReport previewMerge(const log::Log& log, const std::filesystem::path& other) {
-    const Other theirs(other, log);
+struct ComingLog::Read {
+    OtherLog log;
+    Slots known{};
+    Desk desk{};
+
+    Read(const std::filesystem::path& file, const log::Log& mine) : log(file, mine) {}
+    Meant with(const log::Log& mine, const Progress& progress) const {
+        Meant meant;
+        meant.known = known;
+        meant.before = readDesk(meant.known, mine);
+        tell(progress, readMine, steps);
+        meant.after = meant.before.desk;
+        compare(meant, desk);
+        meant.taken = take(meant.known, meant.after, desk);
+        tell(progress, settled, steps);
+        return meant;
+    }
+};
+
+ComingLog::ComingLog(const std::filesystem::path& other, const log::Log& mine,
+                     const Progress& progress)
+    : m_read(std::make_unique<Read>(other, mine)) {
+    tell(progress, opened, steps);
+    m_read->desk = readDesk(m_read->known, m_read->log.log()).desk;
+    tell(progress, readOther, steps);
+}
+
+ComingLog::~ComingLog() = default;
+
+MergeReport ComingLog::preview(const log::Log& log, const Progress& progress) const {
     const log::Moment moment(log);
-    Meant meant = theirs.with(log);
+    Meant meant = m_read->with(log, progress);
     return reportOf(meant);
 }
 
-MergeReport mergeInto(log::Log& log, const std::filesystem::path& other) {
+MergeReport ComingLog::takeInto(log::Log& log, const Progress& progress) const {
+    MergeReport report;
+    log.together([&] {
+        Meant meant = m_read->with(log, progress);
+        report = reportOf(meant);
+        if (!report.nothingNew)
+            writeDesk(log, meant.known, meant.before, meant.after, meant.taken.touched);
+        tell(progress, written, steps);
+    });
+    return report;
+}
+
+MergeReport ComingLog::mergeInto(log::Log& log, const Progress& progress) const {
     log::passHold(log);
-    const Other theirs(other, log);
     {
         const log::Moment moment(log);
-        if (theirs.with(log).taken.touched.empty())
+        if (m_read->with(log, progress).taken.touched.empty())
             return {};
     }
     const std::filesystem::path backup = log::backUpBeforeMerge(log);
-    MergeReport report = takeFrom(theirs, log); // somebody may have written since
+    MergeReport report = takeInto(log, progress); // somebody may have written since
     report.backup = backup;
     return report;
 }
 
-MergeReport takeInto(log::Log& log, const std::filesystem::path& other) {
-    return takeFrom(Other(other, log), log);
+MergeReport previewMerge(const log::Log& log, const std::filesystem::path& other) {
+    return ComingLog(other, log).preview(log);
+}
+
+MergeReport mergeInto(log::Log& log, const std::filesystem::path& other) {
+    log::passHold(log);
+    return ComingLog(other, log).mergeInto(log);
 }
 
 } // namespace slopebook::desks

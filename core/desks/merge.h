@@ -4,8 +4,10 @@
 
 #include "core/desks/conflictsides.h"
 #include "core/log/log.h"
+#include "core/model/progress.h"
 
 #include <filesystem>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -53,18 +55,35 @@ struct MergeReport {
     friend bool operator==(const MergeReport&, const MergeReport&) = default;
 };
 
-/// What would come; nothing is written. Throws LogError and BadInput as mergeInto.
+/// Another log, read once and known to be sound: what would come of it is told first, and then just
+/// that is taken, whatever is written into it meanwhile. On one thread at a time.
+class ComingLog {
+public:
+    /// An older layout is read through a copy of it that is brought up to date. Throws LogError: it
+    /// is no log, newer, damaged, the very file of `mine`, busy; BadInput: it holds what may not
+    /// stand in a log; Cancelled.
+    ComingLog(const std::filesystem::path& other, const log::Log& mine,
+              const Progress& progress = {});
+    ~ComingLog();
+    ComingLog(const ComingLog&) = delete;
+    ComingLog& operator=(const ComingLog&) = delete;
+
+    /// What would come into the log; nothing is written. Throws LogError, BadInput, Cancelled.
+    MergeReport preview(const log::Log& log, const Progress& progress = {}) const;
+    /// Takes it, in one transaction or as a part of the one under way, without a backup. Throws
+    /// LogError: the log is damaged, cannot be written, its disk is full; BadInput; Cancelled. Then
+    /// nothing was written.
+    MergeReport takeInto(log::Log& log, const Progress& progress = {}) const;
+    /// The same after a checked backup, where anything is new.
+    MergeReport mergeInto(log::Log& log, const Progress& progress = {}) const;
+
+private:
+    struct Read;
+    std::unique_ptr<Read> m_read;
+};
+
+/// The two of a log that is read for them alone.
 MergeReport previewMerge(const log::Log& log, const std::filesystem::path& other);
-
-/// Takes the other log into this one, in one transaction after a checked backup. Where nothing is
-/// new, nothing is written. An older layout of the other is read through a copy of it that is
-/// brought up to date. Throws LogError: the other is no log, newer, damaged, this very file, busy;
-/// this one is damaged, cannot be written, its disk is full; BadInput: the other holds what may not
-/// stand in a log. Then nothing was written.
 MergeReport mergeInto(log::Log& log, const std::filesystem::path& other);
-
-/// The same without a backup, for one who has made it: in one transaction, or as a part of the one
-/// under way.
-MergeReport takeInto(log::Log& log, const std::filesystem::path& other);
 
 } // namespace slopebook::desks

@@ -84,6 +84,11 @@ void MergeDialog::build(const desks::MergeReport& report, const QString& file,
     past->setObjectName(QStringLiteral("mergePast"));
     if (!report.noCommonPast)
         past->hide();
+    auto* joined = new QLabel(tr("What is joined is one from now on: everything that either log "
+                                 "holds of it stands under the one that is left."));
+    joined->setWordWrap(true);
+    if (report.joined.empty())
+        joined->hide();
     auto* backup = new QLabel(tr("A backup is made first, in %1. To undo the merge go back to it: "
                                  "Log, Go back to a backup.")
                                   .arg(folder));
@@ -102,6 +107,7 @@ void MergeDialog::build(const desks::MergeReport& report, const QString& file,
         layout->addWidget(m_list, 1);
     else
         m_list->hide();
+    layout->addWidget(joined);
     layout->addWidget(backup);
     layout->addWidget(buttons);
     if (m_list->topLevelItemCount() == 0)
