@@ -16,20 +16,34 @@ struct MergeOptions {
     bool dryRun = false, json = false;
 };
 
+std::string pastText(const desks::MergeReport& report) {
+    if (!report.noCommonPast)
+        return {};
+    return "These two logs have no common past: of " +
+           answers::counted(static_cast<int>(report.athletes.here), "athlete") +
+           " in the log and " + std::to_string(report.athletes.there) +
+           " in the other none is in both. Who is in both under one name stands twice, with the "
+           "sessions of each; lifts, tests and devices of one name become one.\n";
+}
+
+std::string countsText(const MergeOptions& options, const desks::MergeReport& report) {
+    if (report.nothingNew)
+        return "Nothing new: everything of " + options.other.string() +
+               " was in the log already.\n";
+    if (report.pastAlone)
+        return std::string("Nothing new: both logs hold the same. How the other came to it ") +
+               (options.dryRun ? "would be" : "is") +
+               " noted, so that what both know is not asked about again.\n";
+    return std::string(options.dryRun ? "Would take: " : "Taken: ") +
+           answers::counted(static_cast<int>(report.added), "thing") + " new, " +
+           std::to_string(report.changed) + " changed, " + std::to_string(report.removed) +
+           " removed, " + std::to_string(report.becameOne) + " one with another.\n";
+}
+
 std::string reportText(const MergeOptions& options, const desks::MergeReport& report,
                        std::size_t open) {
-    const auto things = [](std::size_t count) {
-        return answers::counted(static_cast<int>(count), "thing");
-    };
-    std::string text;
-    if (report.nothingNew)
-        text =
-            "Nothing new: everything of " + options.other.string() + " was in the log already.\n";
-    else
-        text = std::string(options.dryRun ? "Would take: " : "Taken: ") + things(report.added) +
-               " new, " + std::to_string(report.changed) + " changed, " +
-               std::to_string(report.removed) + " removed.\n";
-    text += takenText(report) + openText(open);
+    std::string text =
+        pastText(report) + countsText(options, report) + takenText(report) + openText(open);
     if (!report.backup.empty())
         text += "As it was before: " + report.backup.string() + "\n";
     return options.dryRun ? text + "Dry run: nothing was written.\n" : text;
@@ -45,7 +59,16 @@ std::string reportJson(const MergeOptions& options, const desks::MergeReport& re
         .field("nothing_new", report.nothingNew)
         .field("added", static_cast<int>(report.added))
         .field("changed", static_cast<int>(report.changed))
-        .field("removed", static_cast<int>(report.removed));
+        .field("removed", static_cast<int>(report.removed))
+        .field("became_one", static_cast<int>(report.becameOne))
+        .field("past_alone", report.pastAlone)
+        .field("no_common_past", report.noCommonPast);
+    json.key("athletes")
+        .object()
+        .field("here", static_cast<int>(report.athletes.here))
+        .field("there", static_cast<int>(report.athletes.there))
+        .field("both", static_cast<int>(report.athletes.both))
+        .endObject();
     takenJson(json, report);
     json.field("open", static_cast<int>(open));
     json.key("backup");

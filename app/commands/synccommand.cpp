@@ -56,7 +56,8 @@ std::string reportText(const meetings::MeetingReport& report, std::size_t open) 
     else
         text += "Taken: " + things(static_cast<std::int64_t>(taken.added)) + " new, " +
                 std::to_string(taken.changed) + " changed, " + std::to_string(taken.removed) +
-                " removed. Sent: " + things(report.went) + ".\n";
+                " removed, " + std::to_string(taken.becameOne) +
+                " one with another. Sent: " + things(report.went) + ".\n";
     text += takenText(taken);
     for (const meetings::Departing& one : report.departed)
         text += departedText(one);
@@ -80,7 +81,8 @@ std::string reportJson(const SyncOptions& options, const meetings::MeetingReport
         .field("went_back", report.wentBack)
         .field("added", static_cast<int>(report.taken.added))
         .field("changed", static_cast<int>(report.taken.changed))
-        .field("removed", static_cast<int>(report.taken.removed));
+        .field("removed", static_cast<int>(report.taken.removed))
+        .field("became_one", static_cast<int>(report.taken.becameOne));
     takenJson(json, report.taken);
     wordsJson(json, "left_out", report.leftOut);
     json.key("departed").array();

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desks/conflictsides.h"
 
+#include "core/desks/ends.h"
 #include "core/desks/reading.h"
-#include "core/desks/taking.h"
+#include "core/desks/sameones.h"
 #include "core/desks/writing.h"
 #include "core/log/conflicts.h"
 #include "core/log/failure.h"
@@ -89,15 +90,6 @@ void requireRepeat(const Desk& desk, Slot slot) {
                  "It cannot repeat that session: %1. Change that one first. Nothing was changed.");
 }
 
-/// What speaks of a session that became another speaks of that one.
-Thing followed(const Slots& known, const Desk& desk, Thing thing) {
-    visitReferences(thing, [&](Slot of) {
-        const Slot end = livingEnd(known, desk, of);
-        return end == 0 ? of : end;
-    });
-    return thing;
-}
-
 /// Of such things there is one for each key, and its key is all that it is known by.
 bool isKnownByKey(const Thing& thing) {
     return nameOf(thing) == nullptr && !std::holds_alternative<log::SessionThing>(thing) &&
@@ -109,7 +101,7 @@ Slot standingFor(const Slots& known, const Desk& desk, Slot about, const Thing& 
     if (const Slot end = livingEnd(known, desk, about))
         return end;
     if (isKnownByKey(lost)) {
-        const std::string key = keyOf(followed(known, desk, lost));
+        const std::string key = keyOf(Ends(known, desk).followed(lost));
         for (const auto& [slot, atom] : desk)
             if (atom.alive && keyOf(*atom.thing) == key)
                 return slot;
@@ -117,9 +109,13 @@ Slot standingFor(const Slots& known, const Desk& desk, Slot about, const Thing& 
     return about;
 }
 
-/// What lost, said by what counts in its place: that keeps its day and number.
+/// What lost, said by what counts in its place: that keeps its day and number, and its name but for
+/// another one that a coach gave.
 Thing saidBy(const Slots& known, const Desk& desk, Slot slot, Slot about, Thing lost) {
-    lost = followed(known, desk, std::move(lost));
+    lost = Ends(known, desk).followed(std::move(lost));
+    if (std::string* name = slot == about ? nullptr : nameOf(lost))
+        if (const std::string& now = *nameOf(*desk.at(slot).thing); sameRoot(*name, now))
+            *name = now;
     if (const int* number = slot == about ? nullptr : numberOf(*desk.at(slot).thing))
         *numberOf(lost) = *number;
     if (auto* session = std::get_if<log::SessionThing>(&lost)) {
@@ -187,42 +183,47 @@ std::size_t openConflictCount(const log::Log& log) {
     return log::conflictsIn(log).size();
 }
 
+std::set<Slot> settleOn(Slots& known, Desk& desk, Slot conflict, Choice choice) {
+    const auto at = desk.find(conflict);
+    if (at == desk.end() || !at->second.alive)
+        throw notOpen();
+    const log::ConflictThing said = std::get<log::ConflictThing>(*at->second.thing);
+    std::set<Slot> touched{conflict};
+    at->second.alive = false;
+    extend(known, at->second);
+    if (choice == Choice::AsItStands)
+        return touched;
+    const Slot about = known.find(said.about);
+    if (said.content.empty() || !desk.contains(about))
+        throw LogError(LogError::Kind::Conflict,
+                       say("Nobody knows any more what the other side said. Nothing was "
+                           "changed."));
+    Thing lost = thingOf(known, said.content);
+    const Slot chosen = said.lived ? standingFor(known, desk, about, lost) : about;
+    if (said.lived)
+        lost = saidBy(known, desk, chosen, about, std::move(lost));
+    else
+        requireUnused(desk, chosen);
+    Atom& atom = desk.at(chosen);
+    atom.thing = std::move(lost);
+    atom.alive = said.lived;
+    noteChoice(atom.trail);
+    extend(known, atom);
+    touched.insert(chosen);
+    if (said.lived) {
+        requireFreeKey(desk, chosen);
+        requireRepeat(desk, chosen);
+    }
+    touched.merge(settleDesk(known, desk, touched));
+    return touched;
+}
+
 void settle(log::Log& log, const Sixteen& conflict, Choice choice) {
     log.together([&] {
         Slots known;
         const ReadDesk before = readDesk(known, log);
         Desk after = before.desk;
-        const Slot slot = known.find(conflict);
-        const auto at = after.find(slot);
-        if (at == after.end() || !at->second.alive)
-            throw notOpen();
-        const log::ConflictThing said = std::get<log::ConflictThing>(*at->second.thing);
-        std::set<Slot> touched{slot};
-        at->second.alive = false;
-        extend(known, at->second);
-        const Slot about = known.find(said.about);
-        if (choice == Choice::WhatLost) {
-            if (said.content.empty() || !after.contains(about))
-                throw LogError(LogError::Kind::Conflict,
-                               say("Nobody knows any more what the other side said. Nothing was "
-                                   "changed."));
-            Thing lost = thingOf(known, said.content);
-            const Slot chosen = said.lived ? standingFor(known, after, about, lost) : about;
-            if (said.lived)
-                lost = saidBy(known, after, chosen, about, std::move(lost));
-            else
-                requireUnused(after, chosen);
-            Atom& atom = after.at(chosen);
-            atom.thing = std::move(lost);
-            atom.alive = said.lived;
-            extend(known, atom);
-            touched.insert(chosen);
-            if (said.lived) {
-                requireFreeKey(after, chosen);
-                requireRepeat(after, chosen);
-            }
-            touched.merge(settleDesk(known, after, touched));
-        }
+        const auto touched = settleOn(known, after, known.find(conflict), choice);
         writeDesk(log, known, before, after, touched);
     });
 }

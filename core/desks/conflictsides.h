@@ -5,6 +5,7 @@
 #include "core/desks/names.h"
 #include "core/log/log.h"
 
+#include <set>
 #include <string>
 #include <vector>
 
@@ -43,6 +44,9 @@ enum class Choice {
     AsItStands, ///< the conflict is settled, nothing else changes
     WhatLost    ///< the thing says what lost, or is removed: an edit like any other
 };
+/// The same choice on a desk that is in no log (yet), of the conflict in that slot: everything that
+/// is touched by it. Throws as settle(), and leaves the desk as it may be then.
+std::set<Slot> settleOn(Slots& known, Desk& desk, Slot conflict, Choice choice);
 /// Settles one, in one transaction. Throws LogError: Conflict where it is not open any more, or
 /// what lost cannot stand now (its name is taken, what it belongs to is removed); BadInput.
 void settle(log::Log& log, const Sixteen& conflict, Choice choice);

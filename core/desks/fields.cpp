@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What things say, field by field, from the one list of their columns.
 #include "core/desks/names.h"
+#include "core/desks/valuewords.h"
 #include "core/log/contentcolumns.h"
 #include "core/log/contents.h"
 #include "core/model/figures.h"
@@ -51,6 +52,9 @@ constexpr std::array fieldWords{
     std::pair{std::string_view("pairs"), Phrase("pairs")},
     std::pair{std::string_view("fixed"), Phrase("alone or added")},
     std::pair{std::string_view("use"), Phrase("use")},
+    std::pair{std::string_view("athlete"), Phrase("athlete")},
+    std::pair{std::string_view("session"), Phrase("session")},
+    std::pair{std::string_view("station"), Phrase("station")},
     std::pair{std::string_view("lift"), Phrase("lift")},
     std::pair{std::string_view("test"), Phrase("test")},
     std::pair{std::string_view("device"), Phrase("device")},
@@ -145,7 +149,7 @@ private:
             return;
         fields.push_back({.field = sayField(name), .value = std::move(value)});
     }
-    Words shown(const std::string& field) const { return asIs(field); }
+    Words shown(const std::string& field) const { return perhapsOurs(field); }
     Words shown(bool field) const { return field ? say("yes") : say("no"); }
     Words shown(int field) const { return inWords(field); }
     Words shown(double field) const {
@@ -161,12 +165,10 @@ private:
     template <class Enum>
     requires std::is_enum_v<Enum> Words shown(Enum field)
     const {
-        using log::word;
-        using slopebook::word;
         if constexpr (log::kindOf<Enum>[0] != '\0')
             return nameOnDesk(m_desk, raw(field));
         else
-            return asIs(std::string(word(field)));
+            return valueWords(field);
     }
     template <class Value>
     Words shown(const std::optional<Value>& field) const {

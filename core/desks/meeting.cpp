@@ -1,23 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desks/meeting.h"
 
+#include "core/desks/ends.h"
+#include "core/desks/sameones.h"
+#include "core/desks/twins.h"
+
 #include <algorithm>
 #include <tuple>
 
 namespace slopebook::desks {
 
 namespace {
-/// "Ada" of "Ada (2)"; the whole name where it has no such number.
-std::string withoutNumber(const std::string& name) {
-    const auto open = name.rfind(" (");
-    if (open == std::string::npos || open == 0 || name.back() != ')')
-        return name;
-    const auto number = std::string_view(name).substr(open + 2, name.size() - open - 3);
-    const bool digits =
-        !number.empty() && number.find_first_not_of("0123456789") == std::string_view::npos;
-    return digits ? name.substr(0, open) : name;
-}
-
 /// Whether something of it would be lost if it became one with that.
 bool saysMore(const Thing& lost, const Thing& holder) {
     if (const auto* session = std::get_if<log::SessionThing>(&lost)) {
@@ -31,6 +24,8 @@ bool saysMore(const Thing& lost, const Thing& holder) {
         return one->conditions != std::get<log::LiftConditionsThing>(holder).conditions;
     if (const auto* one = std::get_if<log::TestConditionsThing>(&lost))
         return one->conditions != std::get<log::TestConditionsThing>(holder).conditions;
+    if (isOneByName(lost))
+        return saysMoreThan(lost, holder);
     return false; // a check load and a turn are what their key says
 }
 } // namespace
@@ -60,6 +55,7 @@ void Meeting::sort(std::vector<Slot>& some) const {
 void Meeting::placeAll() {
     if (!rules.yields)
         return;
+    joinAgain();
     for (const auto& [slot, atom] : desk) {
         std::string key = atom.alive ? keyOf(*atom.thing) : std::string();
         if (key.empty())
@@ -105,34 +101,95 @@ void Meeting::edit(Slot slot, Thing now, bool alive) {
 
 void Meeting::yield(Slot slot, Slot holder, Join join) {
     const Thing& thing = *desk.at(slot).thing;
-    if (nameOf(thing) != nullptr) {
+    if (mayBecomeOne(slot, holder, join)) {
+        becomeOne(slot, holder);
+    } else if (nameOf(thing) != nullptr) {
         giveAnotherName(slot);
-    } else if (std::holds_alternative<log::SessionThing>(thing)) {
-        if (join == Join::Yes && rules.joins && m_newlyMet.contains(slot))
-            becomeOne(slot, holder);
-        else
-            renumber(slot);
-    } else if (std::holds_alternative<log::SetThing>(thing)) {
+    } else if (std::holds_alternative<log::SessionThing>(thing) ||
+               std::holds_alternative<log::SetThing>(thing)) {
         renumber(slot);
     } else {
         becomeOne(slot, holder);
     }
 }
 
+bool Meeting::mayBecomeOne(Slot slot, Slot holder, Join join) const {
+    const Thing& thing = *desk.at(slot).thing;
+    if (join == Join::No)
+        return false;
+    if (std::holds_alternative<log::SessionThing>(thing))
+        return rules.joins && m_newlyMet.contains(slot);
+    return rules.joinsNamed && canBeOne(thing, *desk.at(holder).thing) &&
+           (m_newlyMet.contains(slot) || m_newlyMet.contains(holder));
+}
+
+// What became one once is one, though a third desk went on with the other: what it changed there is
+// listed. Of two that say so of each other the lesser UUID stays.
+void Meeting::joinAgain() {
+    if (!rules.joinsNamed)
+        return;
+    std::map<Sixteen, Slot> notes;
+    std::vector<Slot> holders;
+    for (const auto& [slot, atom] : desk)
+        if (atom.alive && isOneByName(*atom.thing)) {
+            notes.emplace(noteOf(known.uuid(slot)), slot);
+            holders.push_back(slot);
+        }
+    sort(holders);
+    for (const Slot holder : holders) {
+        std::vector<Slot> noted;
+        for (const log::Step& step : desk.at(holder).trail)
+            if (const auto at = notes.find(step.revision); at != notes.end())
+                noted.push_back(at->second);
+        for (const Slot slot : noted) {
+            const Atom& one = desk.at(holder);
+            const Atom& lost = desk.at(slot);
+            const bool mutual = known.uuid(slot) < known.uuid(holder) &&
+                                log::holds(lost.trail, noteOf(known.uuid(holder)));
+            if (slot != holder && one.alive && lost.alive && !mutual &&
+                canBeOne(*lost.thing, *one.thing))
+                becomeOne(slot, holder);
+        }
+    }
+}
+
+bool Meeting::joinsOneOfItsName(Slot slot) {
+    const Atom& atom = desk.at(slot);
+    if (!rules.joinsNamed || !rules.yields || !atom.thing || !isOneByName(*atom.thing))
+        return false;
+    const auto at = m_holders.find(keyOf(*atom.thing));
+    if (at == m_holders.end() || !canBeOne(*atom.thing, *desk.at(at->second).thing))
+        return false;
+    becomeOne(slot, at->second);
+    return true;
+}
+
 void Meeting::becomeOne(Slot slot, Slot holder) {
     const Atom& atom = desk.at(slot);
-    if (saysMore(*atom.thing, *desk.at(holder).thing))
-        list(Why::Joined, slot, atom);
+    if (saysMore(*atom.thing, *desk.at(holder).thing)) {
+        Atom lost = atom;
+        lost.alive = true; // what it says is in question, not whether it is there
+        list(Why::Joined, slot, lost);
+    }
     Thing now = *atom.thing;
-    if (auto* session = std::get_if<log::SessionThing>(&now)) {
+    auto* session = std::get_if<log::SessionThing>(&now);
+    if (session != nullptr)
         session->into = known.uuid(holder);
+    if (isOneByName(now)) {
+        noteOne(known, desk.at(holder), known.uuid(slot));
+        taken.touched.insert(holder);
+    }
+    if (session != nullptr || isOneByName(now)) {
         taken.told.push_back({.what = Told::What::Joined, .about = slot, .into = holder});
     }
+    if (!atom.alive)
+        return; // it was removed before
     isOneWith(slot, holder);
     edit(slot, std::move(now), false);
 }
 
 void Meeting::isOneWith(Slot slot, Slot other) {
+    ++taken.joined;
     if (arrived.erase(slot) == 0)
         arrived.erase(other);
 }
@@ -172,6 +229,25 @@ void Meeting::renumber(Slot slot) {
     edit(slot, std::move(now), true);
 }
 
+void Meeting::countJoined() {
+    const Ends ends(known, desk);
+    const Twins twins(*this, ends);
+    for (const Slot slot : gone) {
+        const Atom& atom = desk.at(slot);
+        if (atom.alive || !atom.thing)
+            continue;
+        const Thing led = ends.followed(*atom.thing);
+        const auto holder = m_holders.find(keyOf(led));
+        const bool sameKey = holder != m_holders.end() && nameOf(led) == nullptr &&
+                             !std::holds_alternative<log::SessionThing>(led) &&
+                             !std::holds_alternative<log::SetThing>(led);
+        if (ends.of(slot) == 0 && !sameKey && (led == *atom.thing || !twins.stands(led)))
+            continue;
+        --taken.removed;
+        ++taken.joined;
+    }
+}
+
 void Meeting::list(Why why, Slot about, const Atom& lost) {
     if (rules.lists && !(lost.thing && std::holds_alternative<log::ConflictThing>(*lost.thing)))
         m_noted.push_back({why, about, lost});
@@ -180,6 +256,8 @@ void Meeting::list(Why why, Slot about, const Atom& lost) {
 // Named by what it is about and by the state that does not stand: listed on two desks it is one.
 void Meeting::writeList() {
     for (const Noted& noted : m_noted) {
+        if (!noted.lost.alive && !desk.at(noted.about).alive)
+            continue; // gone on one desk, and one with another on both since: there is no choice
         const Sixteen about = known.uuid(noted.about); // known grows below
         const Sixteen& revision = log::revisionOf(noted.lost.trail);
         const Slot slot = known.of("conflict", log::conflictUuid(about, revision));

@@ -20,9 +20,11 @@ public:
     const Rules rules;
     Taken taken;
     std::set<Slot> arrived;          ///< alive, and not known here before: added
+    std::vector<Slot> gone;          ///< removed on the other desk, counted so far as that
     std::map<Slot, Thing> lastKnown; ///< of what is removed, and nobody knows what it said then
 
-    /// Whether a session that finds its key taken may become one with the holder.
+    /// Whether one that finds its key taken may become one with the holder, if it is of such a
+    /// kind.
     enum class Join { No, Yes };
     /// Gives everything its key. Of several under one the one of the least UUID keeps it.
     void placeAll();
@@ -32,8 +34,13 @@ public:
     void free(Slot slot);
     /// An edit of the meeting's own: it lengthens the trail as a coach's does.
     void edit(Slot slot, Thing now, bool alive);
+    /// Of a removed lift, test or device that is spoken of: whether one of its name lives that it
+    /// is one with now.
+    bool joinsOneOfItsName(Slot slot);
     /// They are one thing: nothing is added by what of the two comes from elsewhere.
     void isOneWith(Slot slot, Slot other);
+    /// What the other desk had removed because it became one with what is there counts as that.
+    void countJoined();
     /// Notes the side that does not stand.
     void list(Why why, Slot about, const Atom& lost);
     /// What was noted becomes things that travel.
@@ -49,7 +56,9 @@ private:
     };
     bool isFree(const Thing& thing) const { return !m_holders.contains(keyOf(thing)); }
     void yield(Slot slot, Slot holder, Join join);
+    bool mayBecomeOne(Slot slot, Slot holder, Join join) const;
     void becomeOne(Slot slot, Slot holder);
+    void joinAgain();
     void giveAnotherName(Slot slot);
     std::string rootOf(const Thing& named) const;
     void renumber(Slot slot);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desks/names.h"
 
+#include "core/desks/valuewords.h"
 #include "core/model/phrases/desks.h"
 #include "core/model/session.h"
 
@@ -49,6 +50,7 @@ private:
     Words of(const Value& value) const {
         return asIs(value.name);
     }
+    Words of(const TestKind& test) const { return perhapsOurs(test.name); }
     Words of(const Block& block) const { return listed({asIs(block.name), inWords(block.first)}); }
     Words of(const log::SessionThing& session) const {
         return listed(
@@ -81,7 +83,10 @@ private:
     Words of(const log::RosterThing& turn) const {
         return listed({name(turn.station), inWords(turn.day), name(turn.athlete)});
     }
-    Words of(const log::ConflictThing& conflict) const { return asIs(conflict.why); }
+    Words of(const log::ConflictThing& conflict) const {
+        const auto why = whyFromWord(conflict.why);
+        return why ? sayWhy(*why) : sayKind("conflict");
+    }
 
     const Desk& m_desk;
 };

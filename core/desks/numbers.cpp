@@ -40,9 +40,9 @@ bool isNumberedAnew(const Thing& thing) {
     return rowOf(thing).has_value();
 }
 
-void putBehind(const Meeting& meeting, Thing& thing) {
+void putBehind(const Meeting& meeting, const Thing& before, Thing& thing) {
     const auto row = rowOf(thing);
-    if (!row)
+    if (!row || row == rowOf(before))
         return;
     int last = 0;
     for (const auto& [slot, atom] : meeting.desk)

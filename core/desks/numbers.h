@@ -9,8 +9,8 @@ namespace slopebook::desks {
 
 /// Attempts, gaps and turns: a log numbers them by their order whenever it writes one of them.
 bool isNumberedAnew(const Thing& thing);
-/// Before such a thing goes to another session: behind what is there of its kind.
-void putBehind(const Meeting& meeting, Thing& thing);
+/// Where such a thing goes to another session: behind what is there of its kind.
+void putBehind(const Meeting& meeting, const Thing& before, Thing& thing);
 /// Numbers them as a log does, wherever one was touched: attempts by test, in order of the first of
 /// each.
 void numberAnew(Meeting& meeting);

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desks/taking.h"
 
+#include "core/desks/ends.h"
 #include "core/desks/meeting.h"
+#include "core/desks/nowords.h"
 #include "core/desks/numbers.h"
+#include "core/desks/sameones.h"
 #include "core/desks/twins.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/desks.h"
@@ -10,20 +13,6 @@
 #include <algorithm>
 
 namespace slopebook::desks {
-
-Slot livingEnd(const Slots& known, const Desk& desk, Slot slot) {
-    std::set<Slot> passed;
-    while (slot != 0 && passed.insert(slot).second) {
-        const auto at = desk.find(slot);
-        if (at == desk.end() || !at->second.thing)
-            return 0;
-        if (at->second.alive)
-            return slot;
-        const auto* session = std::get_if<log::SessionThing>(&*at->second.thing);
-        slot = session != nullptr && session->into ? known.find(*session->into) : 0;
-    }
-    return 0;
-}
 
 namespace {
 Verdict verdictUnder(const Rules& rules, const Atom& mine, const Atom& theirs) {
@@ -41,14 +30,21 @@ bool theirsStands(Verdict verdict) {
            verdict == Verdict::ChooseTheirs;
 }
 
-/// Attempts, gaps and turns are numbered anew with each write: that alone is no word of the coach.
+/// Attempts, gaps and turns are numbered anew with each write, and sets where two would have one
+/// number: which of two numbers it has is nothing to choose.
 bool differInNumberAlone(const Atom& mine, const Atom& theirs) {
-    if (!mine.thing || !theirs.thing || mine.alive != theirs.alive || !isNumberedAnew(*mine.thing))
+    if (!mine.thing || !theirs.thing || mine.alive != theirs.alive ||
+        (!isNumberedAnew(*mine.thing) && !std::holds_alternative<log::SetThing>(*mine.thing)))
         return false;
     Thing other = *theirs.thing;
     if (other.index() == mine.thing->index())
         *numberOf(other) = *numberOf(*mine.thing);
     return other == *mine.thing;
+}
+
+/// Mine and theirs: both went on from what they last agreed on.
+bool bothWentOn(Verdict verdict) {
+    return verdict != Verdict::Same && verdict != Verdict::Theirs && verdict != Verdict::Mine;
 }
 
 void count(Taken& taken, const Atom& before, const Atom& now) {
@@ -71,9 +67,18 @@ bool learnContent(Meeting& meeting, Slot slot, Atom& mine, const std::optional<T
     return true;
 }
 
-/// One state for each thing. Keys and what speaks of what come after.
-void takeStates(Meeting& meeting, const Desk& theirs) {
+/// One of those that others belong to and that may have become one with another.
+bool mayHaveBecome(const std::optional<Thing>& thing) {
+    return thing && (std::holds_alternative<log::SessionThing>(*thing) || isOneByName(*thing));
+}
+
+/// One state for each thing, of those that may have become another (noWords is nullptr then) or of
+/// all else. Keys and what speaks of what come after.
+void takeStates(Meeting& meeting, const Desk& theirs, bool thoseThatBecome,
+                const NoWords* noWords) {
     for (const auto& [slot, other] : theirs) {
+        if (mayHaveBecome(other.thing) != thoseThatBecome)
+            continue;
         const auto held = meeting.desk.find(slot);
         if (held == meeting.desk.end() && !other.thing)
             continue; // of no use to who never had it
@@ -85,8 +90,12 @@ void takeStates(Meeting& meeting, const Desk& theirs) {
             continue;
         }
         Atom& mine = held->second;
-        const Verdict verdict = verdictUnder(meeting.rules, mine, other);
-        if (verdict == Verdict::Same && learn(mine.trail, other.trail))
+        Weighed all{.verdict = verdictUnder(meeting.rules, mine, other)};
+        if (noWords != nullptr && bothWentOn(all.verdict))
+            all = noWords->weighed(all.verdict, mine, other);
+        const auto& [verdict, number] = all;
+        if ((verdict == Verdict::Same || verdict == Verdict::Mine) &&
+            learn(mine.trail, other.trail)) // of one behind mine as well: it may know more of it
             meeting.taken.touched.insert(slot);
         if (verdict == Verdict::Same || verdict == Verdict::Mine)
             if (learnContent(meeting, slot, mine, other.thing))
@@ -100,12 +109,20 @@ void takeStates(Meeting& meeting, const Desk& theirs) {
         if (theirsStands(verdict)) {
             mine = other;
             count(meeting.taken, before, mine);
+            if (before.alive && !mine.alive)
+                meeting.gone.push_back(slot);
         }
-        if (verdict != Verdict::Theirs)
+        if (verdict == Verdict::Theirs)
+            learn(mine.trail, before.trail);
+        else
             mine.trail = theirsStands(verdict) ? joined(other.trail, before.trail)
                                                : joined(before.trail, other.trail);
         if (!learnContent(meeting, slot, mine, before.thing))
             learnContent(meeting, slot, mine, other.thing);
+        if (number && *number != *numberOf(*mine.thing)) {
+            *numberOf(*mine.thing) = *number;
+            extend(meeting.known, mine);
+        }
         meeting.taken.touched.insert(slot);
     }
 }
@@ -154,7 +171,19 @@ std::set<Slot> removedIn(const Meeting& meeting, const Atom& atom) {
     return removed;
 }
 
-/// What belongs to a session that became another goes there, behind what that has; what that has
+/// Each test stands once at a station.
+void eachTestOnce(Thing& thing) {
+    auto* station = std::get_if<Station>(&thing);
+    if (station == nullptr)
+        return;
+    std::vector<TestKindId> once;
+    for (const TestKindId test : station->tests)
+        if (std::ranges::find(once, test) == once.end())
+            once.push_back(test);
+    station->tests = std::move(once);
+}
+
+/// What belongs to something that became another goes there, behind what that has; what that has
 /// already is removed.
 void follow(Meeting& meeting) {
     std::vector<Slot> moving;
@@ -164,12 +193,13 @@ void follow(Meeting& meeting) {
     if (moving.empty())
         return;
     meeting.sort(moving);
-    Twins twins(meeting);
+    const Ends ends(meeting.known, meeting.desk);
+    Twins twins(meeting, ends);
     for (const Slot slot : moving) {
         Thing now = *meeting.desk.at(slot).thing;
         bool moved = false;
         visitReferences(now, [&](Slot of) {
-            const Slot end = livingEnd(meeting.known, meeting.desk, of);
+            const Slot end = ends.of(of);
             moved = moved || (end != 0 && end != of);
             return end == 0 ? of : end == slot ? Slot{0} : end; // a repeat of itself: of none
         });
@@ -182,7 +212,8 @@ void follow(Meeting& meeting) {
             meeting.edit(slot, before, false);
             continue;
         }
-        putBehind(meeting, now);
+        eachTestOnce(now);
+        putBehind(meeting, before, now);
         meeting.edit(slot, std::move(now), true);
         meeting.place(slot, Meeting::Join::Yes);
         twins.went(slot, before);
@@ -199,6 +230,11 @@ void revive(Meeting& meeting) {
             return;
         std::vector<Slot> order(wanted.begin(), wanted.end());
         meeting.sort(order);
+        if (meeting.rules.follows &&
+            std::erase_if(order, [&](Slot slot) { return meeting.joinsOneOfItsName(slot); }) > 0) {
+            follow(meeting);
+            continue;
+        }
         for (const Slot slot : order) {
             const Atom& atom = meeting.desk.at(slot);
             const auto last = meeting.lastKnown.find(slot);
@@ -235,9 +271,13 @@ Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules,
            const std::set<Slot>* metBefore) {
     requireSense(known, theirs, metBefore == nullptr ? nullptr : &mine);
     Meeting meeting(known, mine, theirs, rules, metBefore);
-    takeStates(meeting, theirs);
+    takeStates(meeting, theirs, true, nullptr);
+    const NoWords noWords(meeting);
+    takeStates(meeting, theirs, false, rules.noWords ? &noWords : nullptr);
     if (!meeting.taken.touched.empty())
         putInPlace(meeting);
+    if (!meeting.gone.empty())
+        meeting.countJoined();
     meeting.taken.added += meeting.arrived.size();
     return std::move(meeting.taken);
 }

@@ -14,13 +14,15 @@ namespace slopebook::desks {
 
 /// All of them hold, always. A test takes one away to show what breaks.
 struct Rules {
-    bool trails = true;  ///< what lies on the other's way gives way to it
-    bool alike = true;   ///< both desks choose the same of two new states
-    bool yields = true;  ///< of two under one key one gets another
-    bool joins = true;   ///< sessions of one day and number, new to one of two, become one
-    bool follows = true; ///< what belongs to a session that became another goes there
-    bool revives = true; ///< what is used is there
-    bool lists = true;   ///< what does not stand is listed
+    bool trails = true;     ///< what lies on the other's way gives way to it
+    bool alike = true;      ///< both desks choose the same of two new states
+    bool noWords = true;    ///< what changed without a word of the coach gives way (nowords.h)
+    bool yields = true;     ///< of two under one key one gets another
+    bool joins = true;      ///< sessions of one day and number, new to one of two, become one
+    bool joinsNamed = true; ///< lifts, tests and devices of one name, the same (sameones.h)
+    bool follows = true;    ///< what belongs to one that became another goes there
+    bool revives = true;    ///< what is used is there
+    bool lists = true;      ///< what does not stand is listed
 };
 
 /// Something that the coach is told.
@@ -42,6 +44,7 @@ struct Told {
 struct Taken {
     std::set<Slot> touched;                          ///< those that are not as they were
     std::size_t added = 0, changed = 0, removed = 0; ///< by what the other desk did
+    std::size_t joined = 0;                          ///< became one with another, here or there
     std::vector<Told> told;
 };
 
@@ -49,12 +52,13 @@ struct Taken {
 /// outside 1 .. mostNumbered, a session that became one with itself, a choice that cannot be shown.
 /// Two whole desks: metBefore is nullptr. Where theirs is only what came since they last met, it
 /// is what of mine they have already, though theirs does not say it again; and mine must hold
-/// whatever speaks of, stands beside or is spoken of by what is in theirs.
+/// whatever speaks of, stands beside or is spoken of by what is in theirs; and all lifts, tests and
+/// devices, since any of them may have become one with what is spoken of.
 Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules = {},
            const std::set<Slot>* metBefore = nullptr);
 
-/// The slot itself while it lives; where a session that became one with another is found now; 0:
-/// nowhere.
+/// The slot itself while it lives; where a session, lift, test or device that became one with
+/// another is found now; 0: nowhere.
 Slot livingEnd(const Slots& known, const Desk& desk, Slot slot);
 
 /// After the coach has put another state in place of one: its key yields where it is taken, what it

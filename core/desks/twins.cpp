@@ -44,7 +44,7 @@ bool saysTheSame(const Thing& one, Thing other) {
 }
 } // namespace
 
-Twins::Twins(const Meeting& meeting) : m_meeting(meeting) {
+Twins::Twins(const Meeting& meeting, const Ends& ends) : m_meeting(meeting), m_ends(ends) {
     for (const auto& [slot, atom] : meeting.desk)
         if (const Slot session = atom.thing ? sessionHolding(*atom.thing) : 0)
             m_held[session].push_back(slot);
@@ -67,12 +67,21 @@ Slot Twins::of(Slot slot, const Thing& moved) const {
     }
     // those of its own session that were found here before, now or in an earlier meeting
     const auto found = std::ranges::count_if(m_held.at(from), [&](Slot one) {
-        return one != slot && !desk.at(one).alive && saysTheSame(moved, *desk.at(one).thing);
+        return one != slot && !desk.at(one).alive &&
+               saysTheSame(moved, m_ends.followed(*desk.at(one).thing));
     });
     if (std::cmp_greater_equal(found, there.size()))
         return 0;
     m_meeting.sort(there);
     return there[static_cast<std::size_t>(found)];
+}
+
+bool Twins::stands(const Thing& moved) const {
+    const auto held = m_held.find(sessionHolding(moved));
+    return held != m_held.end() && std::ranges::any_of(held->second, [&](Slot one) {
+               const Atom& atom = m_meeting.desk.at(one);
+               return atom.alive && saysTheSame(moved, *atom.thing);
+           });
 }
 
 void Twins::went(Slot slot, const Thing& before) {

@@ -1,14 +1,31 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desks/verdicts.h"
 
+#include <algorithm>
+
 namespace slopebook::desks {
 
 namespace {
+/// Of a step that is no state of the thing.
+const Sixteen& choiceHash() {
+    static const Sixteen hash = log::hashOf("chosen of two sides");
+    return hash;
+}
+
 bool unchangedSince(const Trail& trail, const Trail& other) {
-    const log::Step* last = log::lastCommon(trail, other);
+    const log::Step* last = lastAgreed(trail, other);
     return last != nullptr && last->hash == trail.back().hash;
 }
 } // namespace
+
+const log::Step* lastAgreed(const Trail& trail, const Trail& other) {
+    const log::Step* last = log::lastCommon(trail, other);
+    const log::Step* const end = trail.data() + trail.size();
+    const bool chosen = last != nullptr && std::any_of(last, end, [](const log::Step& step) {
+                            return step.hash == choiceHash();
+                        });
+    return chosen ? nullptr : last;
+}
 
 Verdict verdictOn(const Side& mine, const Side& theirs) {
     const log::Step& m = mine.trail.back();
@@ -28,6 +45,10 @@ Verdict verdictOn(const Side& mine, const Side& theirs) {
     if (mine.alive != theirs.alive)
         return mine.alive ? Verdict::ChooseMine : Verdict::ChooseTheirs;
     return m.hash > t.hash ? Verdict::ChooseMine : Verdict::ChooseTheirs;
+}
+
+void noteChoice(Trail& trail) {
+    log::extend(trail, choiceHash());
 }
 
 bool learn(Trail& trail, const Trail& other) {

@@ -32,6 +32,14 @@ struct Side {
 /// long its trail is, lest three desks that take from one another in a ring turn for ever.
 Verdict verdictOn(const Side& mine, const Side& theirs);
 
+/// The last step of both, which what came after is held against; nullptr: none, or the coach has
+/// chosen of two sides since, and that is a word whatever it says.
+const log::Step* lastAgreed(const Trail& trail, const Trail& other);
+
+/// Before the step of what the coach chose of two sides: though that was said before, it is said
+/// anew, and no going back to what both agreed on.
+void noteChoice(Trail& trail);
+
 /// Adds what another desk knows of the past of a state that says the same; whether that was
 /// anything. No state is new: three desks that take from one another in a ring come to rest once
 /// all know all.

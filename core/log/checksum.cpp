@@ -92,7 +92,7 @@ Checksum& Checksum::add(std::int64_t value) {
 }
 
 Checksum& Checksum::add(double value) {
-    append(m_bytes, std::bit_cast<std::uint64_t>(value));
+    append(m_bytes, std::bit_cast<std::uint64_t>(value + 0.0)); // -0, which the file keeps as 0, is 0
     return *this;
 }
 

@@ -104,7 +104,7 @@ private:
     void put(bool value) { number(value ? 1 : 0); }
     void put(int value) { number(value); }
     void put(std::int64_t value) { number(value); }
-    void put(double value) { number(std::bit_cast<std::int64_t>(value)); }
+    void put(double value) { number(std::bit_cast<std::int64_t>(value + 0.0)); } // -0 is 0
     void put(Date value) { put(isoDate(value)); }
     void put(Mass value) { number(value.grams); }
     void put(ExactMass value) { number(value.units); }

@@ -27,7 +27,7 @@ void Query::bind(int index, std::int64_t value) {
 
 void Query::bind(int index, double value) {
     try {
-        m_statement->bind(index, value);
+        m_statement->bind(index, value + 0.0); // -0 is 0
     } catch (...) {
         m_connection.fail();
     }

@@ -27,6 +27,7 @@ void add(desks::MergeReport& all, desks::MergeReport&& more) {
     all.added += more.added;
     all.changed += more.changed;
     all.removed += more.removed;
+    all.becameOne += more.becameOne;
     move(all.joined, more.joined);
     move(all.revived, more.revived);
     move(all.renamed, more.renamed);

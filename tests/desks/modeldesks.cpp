@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/desks/modeldesks.h"
 
+#include "core/desks/conflictsides.h"
+#include "core/desks/sameones.h"
+#include "core/model/errors.h"
+
 #include <algorithm>
 #include <array>
 #include <map>
@@ -11,6 +15,7 @@ using namespace desks;
 
 namespace {
 constexpr std::array names{"Ada", "Bela", "Cyd", "Dee"};
+constexpr std::array thingNames{"Row", "Press", "Pull"};
 constexpr Mass someLoad{40'000};
 
 Date dayOf(std::size_t number) {
@@ -24,8 +29,22 @@ Value& valueOf(Atom& atom) {
 }
 
 std::string tokenOf(const Atom& atom) {
-    const auto* set = atom.thing ? std::get_if<log::SetThing>(&*atom.thing) : nullptr;
-    return set == nullptr ? std::string() : set->set.note;
+    if (!atom.thing)
+        return {};
+    if (const auto* set = std::get_if<log::SetThing>(&*atom.thing))
+        return set->set.note;
+    const auto* attempt = std::get_if<log::AttemptThing>(&*atom.thing);
+    return attempt == nullptr ? std::string() : attempt->attempt.note;
+}
+
+/// Whether a coach said something of it: another number of an attempt is the log's.
+bool isWord(const Atom& before, const Atom& now) {
+    if (before.alive != now.alive || before.thing->index() != now.thing->index())
+        return true;
+    Thing said = *now.thing;
+    if (std::holds_alternative<log::AttemptThing>(said))
+        *numberOf(said) = *numberOf(*before.thing);
+    return said != *before.thing;
 }
 } // namespace
 
@@ -41,6 +60,10 @@ ModelDesks::ModelDesks(unsigned seed, const Rules& rules) : m_random(seed), m_ru
         first.desk.emplace(newSlot(), *atom);
     }
     m_rooms.assign(2 + below(3), first);
+    m_namesStay = chance(0.5);
+    for (Room& room : m_rooms) // begun apart
+        for (int made = 0; made < 2; ++made)
+            addNamed(room);
 }
 
 Slot ModelDesks::newSlot() {
@@ -75,6 +98,9 @@ bool ModelDesks::stands(const Desk& desk) const {
             const auto at = desk.find(of);
             good = good && at != desk.end() && at->second.alive && of != from;
         });
+        if (const auto* station = std::get_if<Station>(&*atom.thing))
+            good = good && std::set(station->tests.begin(), station->tests.end()).size() ==
+                               station->tests.size();
     }
     return good;
 }
@@ -95,6 +121,9 @@ bool ModelDesks::change(Room& room, Changes changes, bool canBeUndone) {
         if (one.was && one.was->alive && !tokenOf(*one.was).empty() &&
             (!now.at(one.slot).alive || tokenOf(now.at(one.slot)) != tokenOf(*one.was)))
             m_superseded.insert(tokenOf(*one.was));
+    for (const Before& one : before)
+        if (one.was && isWord(*one.was, now.at(one.slot)))
+            ++m_words[one.slot];
     room.desk = std::move(now);
     if (canBeUndone)
         room.undo.push_back(std::move(before));
@@ -121,37 +150,144 @@ void ModelDesks::addSet(Room& room) {
     if (sessions.empty())
         return;
     const SessionId session{sessions[below(sessions.size())]};
+    const auto lifts = live<Lift>(room);
+    if (lifts.empty())
+        return;
     int last = 0;
     for (const Slot slot : live<log::SetThing>(room))
         if (const auto& set = valueOf<log::SetThing>(room.desk.at(slot)); set.session == session)
             last = std::max(last, set.ordinal);
     const log::SetThing set{.session = session,
-                            .lift = LiftId{live<Lift>(room).front()},
+                            .lift = LiftId{lifts[below(lifts.size())]},
                             .ordinal = last + 1,
                             .set = {.load = someLoad, .note = newToken()}};
     change(room, {{newSlot(), Atom{.thing = set}}});
 }
 
+// Before or behind those that are there: the log numbers all of a session anew.
+void ModelDesks::addAttempt(Room& room, SessionId session) {
+    const auto tests = live<TestKind>(room);
+    if (tests.empty())
+        return;
+    const bool before = chance(0.5);
+    Changes changes;
+    for (const Slot slot : live<log::AttemptThing>(room))
+        if (const Atom& held = room.desk.at(slot);
+            std::get<log::AttemptThing>(*held.thing).session == session) {
+            changes.emplace_back(slot, held);
+            if (before)
+                ++valueOf<log::AttemptThing>(changes.back().second).ordinal;
+        }
+    log::AttemptThing attempt{.session = session,
+                              .test = TestKindId{tests[below(tests.size())]},
+                              .ordinal = before ? 1 : static_cast<int>(changes.size()) + 1};
+    attempt.attempt.value = 1.0 + static_cast<double>(below(9));
+    if (!before)
+        changes.clear();
+    changes.emplace_back(newSlot(), Atom{.thing = attempt});
+    change(room, std::move(changes));
+}
+
+void ModelDesks::correctAttempt(Room& room) {
+    const auto attempts = live<log::AttemptThing>(room);
+    if (attempts.empty())
+        return;
+    const Slot slot = attempts[below(attempts.size())];
+    Atom now = room.desk.at(slot);
+    valueOf<log::AttemptThing>(now).attempt.note = newToken();
+    if (change(room, {{slot, now}}))
+        ++did.corrections;
+}
+
 // Attempts and conditions, whose numbers and keys go other ways than a set's.
-void ModelDesks::moveSets(Room& room) {
+void ModelDesks::addHeld(Room& room) {
     const auto sessions = live<log::SessionThing>(room);
+    const auto lifts = live<Lift>(room);
     if (sessions.empty())
         return;
     const SessionId session{sessions[below(sessions.size())]};
-    if (chance(0.5)) {
-        int last = 0;
-        for (const Slot slot : live<log::AttemptThing>(room))
-            last += valueOf<log::AttemptThing>(room.desk.at(slot)).session == session ? 1 : 0;
-        log::AttemptThing attempt{.session = session,
-                                  .test = TestKindId{live<TestKind>(room).front()},
-                                  .ordinal = last + 1};
-        attempt.attempt.value = 1.0 + static_cast<double>(below(9));
-        change(room, {{newSlot(), Atom{.thing = attempt}}});
+    if (chance(0.4)) {
+        addAttempt(room, session);
+    } else if (chance(0.4)) {
+        correctAttempt(room);
+    } else if (!lifts.empty()) {
+        const auto devices = live<Device>(room);
+        log::LiftConditionsThing held{.session = session,
+                                      .lift = LiftId{lifts[below(lifts.size())]},
+                                      .conditions = {.place = names[below(4)]}};
+        if (!devices.empty())
+            held.conditions.device = DeviceId{devices[below(devices.size())]};
+        change(room, {{newSlot(), Atom{.thing = held}}});
+    }
+}
+
+// Each desk for itself, under names that others take as well.
+void ModelDesks::addNamed(Room& room) {
+    const std::string name = thingNames[below(3)];
+    const std::string note = chance(0.5) ? std::string() : std::string(names[below(4)]);
+    Thing made = Device{.name = name, .note = note};
+    if (chance(0.4)) {
+        made = Lift{.name = name,
+                    .kind = !m_namesStay && chance(0.15) ? VelocityKind::Peak : VelocityKind::Mean,
+                    .note = note};
+    } else if (chance(0.6)) {
+        TestKind test;
+        test.name = name;
+        test.unit = !m_namesStay && chance(0.15) ? "s" : "m";
+        test.note = note;
+        made = test;
+    }
+    change(room, {{newSlot(), Atom{.thing = std::move(made)}}}, !m_namesStay);
+}
+
+void ModelDesks::addWhatUsesThem(Room& room) {
+    const auto athletes = live<Athlete>(room);
+    const auto lifts = live<Lift>(room);
+    const auto tests = live<TestKind>(room);
+    if (chance(0.5) && !athletes.empty() && !lifts.empty()) {
+        change(room, {{newSlot(), Atom{.thing = log::CheckLoadThing{
+                                           .athlete = AthleteId{athletes[below(athletes.size())]},
+                                           .lift = LiftId{lifts[below(lifts.size())]},
+                                           .load = someLoad}}}});
+    } else if (tests.size() > 1) {
+        const std::size_t first = below(tests.size());
+        Station station{.name = "Corner " + std::to_string(++m_made)};
+        for (const std::size_t step : {std::size_t{0}, std::size_t{1}})
+            station.tests.push_back(TestKindId{tests[(first + step) % tests.size()]});
+        change(room, {{newSlot(), Atom{.thing = station}}});
+    }
+}
+
+void ModelDesks::namedEdit(Room& room) {
+    std::vector<Slot> all = live<Lift>(room);
+    for (const Slot slot : live<TestKind>(room))
+        all.push_back(slot);
+    for (const Slot slot : live<Device>(room))
+        all.push_back(slot);
+    const double what = std::uniform_real_distribution<>(0, 1)(m_random);
+    if (all.empty() || what < 0.45) {
+        addNamed(room);
+        return;
+    }
+    if (what < 0.65) {
+        addWhatUsesThem(room);
+        return;
+    }
+    const Slot slot = all[below(all.size())];
+    Atom now = room.desk.at(slot);
+    if (what < 0.85 || m_namesStay) {
+        std::visit(
+            [&](auto& one) {
+                if constexpr (requires { one.note; })
+                    one.note = names[below(4)];
+            },
+            *now.thing);
+        change(room, {{slot, now}});
+    } else if (what < 0.95) {
+        *nameOf(*now.thing) = thingNames[below(3)];
+        change(room, {{slot, now}});
     } else {
-        change(room, {{newSlot(), Atom{.thing = log::LiftConditionsThing{
-                                           .session = session,
-                                           .lift = LiftId{live<Lift>(room).front()},
-                                           .conditions = {.place = names[below(4)]}}}}});
+        remove(room, slot);
     }
 }
 
@@ -198,14 +334,30 @@ void ModelDesks::settleConflict(Room& room) {
     if (conflicts.empty())
         return;
     const Slot slot = conflicts[below(conflicts.size())];
-    Atom conflict = room.desk.at(slot);
-    const auto& said = valueOf<log::ConflictThing>(conflict);
+    const auto said = std::get<log::ConflictThing>(*room.desk.at(slot).thing);
+    const Choice choice = chance(0.5) ? Choice::WhatLost : Choice::AsItStands;
+    Desk now = room.desk;
+    std::set<Slot> touched;
+    try {
+        touched = settleOn(m_slots, now, slot, choice);
+    } catch (const LogError&) {
+        return; // its name is taken, it is in use: the coach is told
+    }
     const Atom lost{.thing = said.content.empty() ? std::nullopt
                                                   : std::optional(thingOf(m_slots, said.content))};
-    if (said.lived && !tokenOf(lost).empty())
+    if (choice == Choice::AsItStands && said.lived && !tokenOf(lost).empty())
         m_superseded.insert(tokenOf(lost)); // the coach lets go of it
-    conflict.alive = false;
-    change(room, {{slot, conflict}});
+    for (const Slot one : touched) {
+        const auto was = room.desk.find(one);
+        if (was == room.desk.end() || !was->second.alive)
+            continue;
+        if (!now.at(one).alive || tokenOf(now.at(one)) != tokenOf(was->second))
+            m_superseded.insert(tokenOf(was->second));
+        if (choice == Choice::WhatLost)
+            ++m_words[one];
+    }
+    did.otherSides += choice == Choice::WhatLost ? 1 : 0;
+    room.desk = std::move(now);
 }
 
 void ModelDesks::someEdit(Room& room) {
@@ -214,7 +366,11 @@ void ModelDesks::someEdit(Room& room) {
     const auto sets = live<log::SetThing>(room);
     const auto some = [&](const std::vector<Slot>& all) { return all[below(all.size())]; };
     const double what = std::uniform_real_distribution<>(0, 1)(m_random);
-    if (athletes.empty() || what < 0.06) {
+    if (chance(0.12)) {
+        namedEdit(room);
+    } else if (chance(0.15)) {
+        addHeld(room);
+    } else if (athletes.empty() || what < 0.06) {
         change(room, {{newSlot(), Atom{.thing = Athlete{.name = names[below(3)]}}}});
     } else if (what < 0.12) {
         const Slot slot = some(athletes);
@@ -231,7 +387,7 @@ void ModelDesks::someEdit(Room& room) {
     } else if (what < 0.52 || sets.empty()) {
         addSet(room);
     } else if (what < 0.58) {
-        moveSets(room);
+        addHeld(room);
     } else if (what < 0.70) {
         const Slot slot = some(sets);
         Atom now = room.desk.at(slot);
@@ -266,6 +422,8 @@ void ModelDesks::meet(Room& mine, const Desk& theirs) {
     const Taken taken = take(m_slots, mine.desk, theirs, m_rules);
     for (const Told& told : taken.told) {
         did.joined += told.what == Told::What::Joined ? 1 : 0;
+        did.namedJoined +=
+            told.what == Told::What::Joined && isOneByName(*mine.desk.at(told.about).thing) ? 1 : 0;
         did.revived += told.what == Told::What::Revived ? 1 : 0;
         did.renamed += told.what == Told::What::Renamed ? 1 : 0;
         did.renumbered += told.what == Told::What::Renumbered ? 1 : 0;
@@ -334,6 +492,36 @@ std::string ModelDesks::settleAll() {
     return "the desks never come to rest: " + turning;
 }
 
+// Of two that can be one none is called "Row (2)", unless a coach called both so.
+std::string ModelDesks::wrongNames(const Desk& desk) const {
+    for (const auto& [slot, atom] : desk)
+        for (const auto& [other, of] : desk)
+            if (m_namesStay && slot < other && atom.alive && of.alive &&
+                canBeOne(*atom.thing, *of.thing) &&
+                sameRoot(*nameOf(*atom.thing), *nameOf(*of.thing)))
+                return "two of one name, of which there can be one";
+    return {};
+}
+
+// What one coach said, and nobody else, waits for no choice.
+int ModelDesks::idleChoices(const Desk& desk) const {
+    int idle = 0;
+    Slots known = m_slots;
+    for (const auto& [slot, atom] : desk) {
+        const auto* conflict = std::get_if<log::ConflictThing>(&*atom.thing);
+        if (conflict == nullptr || conflict->why != word(Why::BothChanged) ||
+            conflict->content.empty() || !conflict->lived)
+            continue;
+        const Slot about = known.find(conflict->about);
+        const auto words = m_words.find(about);
+        const Thing lost = thingOf(known, conflict->content);
+        if (std::holds_alternative<log::AttemptThing>(lost) &&
+            (words == m_words.end() || words->second < 2))
+            ++idle;
+    }
+    return idle;
+}
+
 std::string ModelDesks::whatIsWrong() const {
     const Desk& first = m_rooms.front().desk;
     for (const Room& room : m_rooms) {
@@ -346,6 +534,8 @@ std::string ModelDesks::whatIsWrong() const {
     }
     if (!stands(first))
         return "a log would not take it: a key twice, or something that belongs to nothing";
+    if (std::string wrong = wrongNames(first); !wrong.empty())
+        return wrong;
     const std::set<std::string> there = tokens(first);
     for (const std::string& token : m_written)
         if (!there.contains(token) && !m_superseded.contains(token))
@@ -390,6 +580,7 @@ std::string ModelDesks::run(int steps) {
     }
     if (std::string wrong = settleAll(); !wrong.empty())
         return wrong;
+    did.idleChoices = idleChoices(m_rooms.front().desk);
     return whatIsWrong();
 }
 

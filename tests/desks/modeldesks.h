@@ -6,6 +6,7 @@
 
 #include "core/desks/taking.h"
 
+#include <map>
 #include <random>
 #include <set>
 #include <string>
@@ -22,6 +23,8 @@ public:
     /// What a run did, to see that it did it.
     struct Did {
         int joined = 0, revived = 0, renamed = 0, renumbered = 0, listed = 0, swaps = 0;
+        int namedJoined = 0, otherSides = 0, corrections = 0;
+        int idleChoices = 0; ///< of what one coach alone said something
     } did;
 
 private:
@@ -46,7 +49,12 @@ private:
     void someEdit(Room& room);
     void addSession(Room& room, AthleteId athlete);
     void addSet(Room& room);
-    void moveSets(Room& room);
+    void addHeld(Room& room);
+    void addAttempt(Room& room, SessionId session);
+    void correctAttempt(Room& room);
+    void namedEdit(Room& room);
+    void addNamed(Room& room);
+    void addWhatUsesThem(Room& room);
     void undo(Room& room);
     void settleConflict(Room& room);
     /// Whether the log would take them: no key twice, nothing that speaks of what is removed.
@@ -59,6 +67,8 @@ private:
     std::set<std::string> tokens(const desks::Desk& desk) const;
     std::string settleAll();
     std::string whatIsWrong() const;
+    std::string wrongNames(const desks::Desk& desk) const;
+    int idleChoices(const desks::Desk& desk) const;
 
     std::mt19937 m_random;
     desks::Rules m_rules;
@@ -66,7 +76,9 @@ private:
     std::vector<Room> m_rooms;
     std::vector<std::pair<std::size_t, Room>> m_backups;
     int m_made = 0;
-    std::set<std::string> m_written;    ///< each set's every state
+    bool m_namesStay = false;           ///< all lifts, tests and devices of one name can be one
+    std::map<desks::Slot, int> m_words; ///< how often a coach said something else of it
+    std::set<std::string> m_written;    ///< each set's and corrected attempt's every state
     std::set<std::string> m_superseded; ///< by its own desk's later edit or removal
 };
 

@@ -3,6 +3,7 @@
 #include "core/desks/taking.h"
 #include "core/model/errors.h"
 #include "tests/desks/modeldesks.h"
+#include "tests/desks/pairofdesks.h"
 #include "tests/support/longrun.h"
 
 #include <QTest>
@@ -10,7 +11,9 @@
 namespace {
 using namespace slopebook;
 using namespace slopebook::desks;
+using slopebook::tests::day;
 using slopebook::tests::ModelDesks;
+using slopebook::tests::Pair;
 
 constexpr int steps = 70;
 
@@ -28,46 +31,6 @@ std::string wrongOf(unsigned seeds, const Rules& rules) {
     }
     return {};
 }
-
-/// Two desks with a common past, and what each writes apart.
-struct Pair {
-    Slots known;
-    Desk one, other;
-    int made = 0;
-
-    Slot add(Desk& desk, Thing thing) {
-        const Slot slot = known.of(log::hashOf("thing " + std::to_string(++made)));
-        Atom& atom = desk[slot];
-        atom.thing = std::move(thing);
-        extend(known, atom);
-        return slot;
-    }
-    void edit(Desk& desk, Slot slot, Thing thing, bool alive = true) {
-        Atom& atom = desk.at(slot);
-        atom.thing = std::move(thing);
-        atom.alive = alive;
-        extend(known, atom);
-    }
-    void share() { other = one; }
-    /// Both at once; what was told on the first.
-    Taken meet(const Rules& rules = {}) {
-        const Desk before = one;
-        Taken taken = take(known, one, other, rules);
-        take(known, other, before, rules);
-        return taken;
-    }
-    template <class Value>
-    std::vector<Value> live(const Desk& desk) const {
-        std::vector<Value> all;
-        for (const auto& [slot, atom] : desk)
-            if (atom.alive)
-                if (const auto* value = std::get_if<Value>(&*atom.thing))
-                    all.push_back(*value);
-        return all;
-    }
-};
-
-constexpr Date day{std::chrono::year{2026}, std::chrono::month{3}, std::chrono::day{4}};
 
 std::set<std::string> namesOf(const Pair& pair, const Desk& desk) {
     std::set<std::string> names;
@@ -90,7 +53,7 @@ private slots:
     // A test of the test: each thing happens in those runs.
     void everythingHappens() {
         ModelDesks::Did all;
-        for (unsigned seed = 1; seed <= 20; ++seed) {
+        for (unsigned seed = 1; seed <= 60; ++seed) {
             ModelDesks world(seed, {});
             world.run(steps);
             all.joined += world.did.joined;
@@ -99,9 +62,12 @@ private slots:
             all.renumbered += world.did.renumbered;
             all.listed += world.did.listed;
             all.swaps += world.did.swaps;
+            all.namedJoined += world.did.namedJoined;
+            all.otherSides += world.did.otherSides;
+            all.corrections += world.did.corrections;
         }
-        for (const int times :
-             {all.joined, all.revived, all.renamed, all.renumbered, all.listed, all.swaps})
+        for (const int times : {all.joined, all.revived, all.renamed, all.renumbered, all.listed,
+                                all.swaps, all.namedJoined, all.otherSides, all.corrections})
             QVERIFY(times > 0);
     }
 
@@ -111,15 +77,31 @@ private slots:
         QTest::newRow("yielding keys") << 1;
         QTest::newRow("reviving parents") << 2;
         QTest::newRow("listing losers") << 3;
+        QTest::newRow("joining what has one name") << 4;
     }
     void eachRuleIsNeeded() {
         QFETCH(int, rule);
         Rules rules;
-        bool* const all[]{&rules.trails, &rules.yields, &rules.revives, &rules.lists};
+        bool* const all[]{&rules.trails, &rules.yields, &rules.revives, &rules.lists,
+                          &rules.joinsNamed};
         *all[rule] = false;
         const std::string wrong = wrongOf(100, rules);
         QVERIFY2(!wrong.empty(), "nothing breaks without it");
         qInfo("%s", wrong.c_str());
+    }
+
+    // What one coach said alone waits for no choice because a log or a meeting numbered or moved
+    // it.
+    void withoutThatNumbersAreChosenFrom() {
+        for (const bool noWords : {true, false}) {
+            int idle = 0;
+            for (unsigned seed = 1; seed <= 150; ++seed) {
+                ModelDesks world(seed, {.noWords = noWords});
+                world.run(steps);
+                idle += world.did.idleChoices;
+            }
+            QCOMPARE(idle == 0, noWords);
+        }
     }
 
     // Each taking the other's at the same time, desks that did not choose alike would swap for
@@ -174,13 +156,11 @@ private slots:
     // A year in a name is no number of ours.
     void aNameWithANumber() {
         Pair pair;
-        pair.add(pair.one, Device{.name = "Rower (2019)", .note = "one"});
-        pair.add(pair.other, Device{.name = "Rower (2019)", .note = "other"});
+        pair.add(pair.one, Athlete{.name = "Rower (2019)", .note = "one"});
+        pair.add(pair.other, Athlete{.name = "Rower (2019)", .note = "other"});
         pair.meet();
         QCOMPARE(pair.one, pair.other);
-        std::set<std::string> names;
-        for (const Device& device : pair.live<Device>(pair.one))
-            names.insert(device.name);
+        const std::set<std::string> names = namesOf(pair, pair.one);
         QVERIFY((names == std::set<std::string>{"Rower (2019)", "Rower (2019) (2)"}));
     }
 

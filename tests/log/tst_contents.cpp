@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What a thing says as bytes, and back from them, whatever the bytes are.
+#include "core/log/checksum.h"
+#include "core/log/contentcolumns.h"
+#include "core/log/contents.h"
 #include "tests/log/carriedlogs.h"
 #include "tests/log/otherthings.h"
 
 #include <algorithm>
+#include <cmath>
 #include <random>
 #include <set>
 
@@ -17,6 +21,54 @@ namespace {
 bool refusesContent(std::string_view bytes, const log::KeyOf& keys) {
     return refuses([&] { log::readContent(bytes, keys); });
 }
+/// Puts a zero of that sign into every figure of a thing, and counts them.
+struct EveryFigure {
+    double zero;
+    int count = 0;
+
+    template <class Field>
+    void operator()(const char* /*name*/, Field& field) {
+        put(field);
+    }
+    template <class Field>
+    void later(const char* /*name*/, Field& field) {
+        put(field);
+    }
+    template <class Value, class Columns>
+    void group(std::optional<Value>& field, const Columns& columns) {
+        field.emplace();
+        columns(*field, *this);
+    }
+    template <class Value, class Columns>
+    void laterGroup(const char* /*name*/, std::optional<Value>& field, const Columns& columns) {
+        group(field, columns);
+    }
+    template <class Id>
+    void of(Id& /*id*/) {}
+    template <class Field>
+    void always(const char* /*name*/, Field& field) {
+        put(field);
+    }
+    template <class Parts, class Columns>
+    void each(const char* /*first*/, Parts& parts, const Columns& columns) {
+        parts.resize(1);
+        for (auto& part : parts)
+            columns(part, *this);
+    }
+    void put(double& field) {
+        field = zero;
+        ++count;
+    }
+    void put(std::optional<double>& field) { put(field.emplace()); }
+    template <class Field>
+    void put(Field& /*field*/) {}
+};
+
+/// One of each kind of thing.
+template <std::size_t... index>
+std::vector<log::Thing> oneOfEach(std::index_sequence<index...> /*all*/) {
+    return {log::Thing(std::in_place_index<index>)...};
+}
 } // namespace
 
 class TestContents : public QObject {
@@ -25,6 +77,8 @@ private Q_SLOTS:
     void contentsComeBackFromTheirBytes();
     void whatWasReadIsWhatTheLogHolds();
     void otherBytesAreRefused();
+    void minusZeroIsZero();
+    void aLogKeepsMinusZeroAsZero();
 };
 
 void TestContents::contentsComeBackFromTheirBytes() {
@@ -143,6 +197,47 @@ void TestContents::otherBytesAreRefused() {
                  QStringLiteral("found a set that speaks of a session which is not here, expected "
                                 "what it speaks of beside it"));
     }
+}
+
+// A file keeps -0 as 0: what it says of it, and its checksum, must be those of 0.
+void TestContents::minusZeroIsZero() {
+    const log::UuidOf uuids = [](const char*, std::int64_t) { return Sixteen{}; };
+    int figures = 0;
+    for (log::Thing thing : oneOfEach(std::make_index_sequence<std::variant_size_v<log::Thing>>()))
+        std::visit(
+            [&](auto& value) {
+                using Columns = log::ThingColumns<std::remove_cvref_t<decltype(value)>>;
+                std::set<std::string> bytes;
+                for (const double zero : {0.0, -0.0}) {
+                    EveryFigure each{zero};
+                    Columns::visit(value, each);
+                    figures += each.count;
+                    log::Content content(uuids, Columns::kind);
+                    Columns::visit(value, content);
+                    bytes.insert(content.bytes());
+                }
+                QCOMPARE(bytes.size(), std::size_t{1});
+            },
+            thing);
+    QVERIFY(figures > 15);
+    QCOMPARE(log::Checksum('x').add(-0.0).value(), log::Checksum('x').add(0.0).value());
+    QCOMPARE(log::Checksum('x').add(std::optional(-0.0)).value(),
+             log::Checksum('x').add(std::optional(0.0)).value());
+}
+
+void TestContents::aLogKeepsMinusZeroAsZero() {
+    const Folder folder;
+    {
+        Log log = Log::create(folder.path());
+        const LiftId lift =
+            log.add(Lift{.name = "Row", .mvt = Mvt{.value = 0.3, .sd = -0.0, .source = "own"}});
+        log.change(lift,
+                   Lift{.name = "Row", .mvt = Mvt{.value = 0.4, .sd = -0.0, .source = "own"}});
+    }
+    const Log log = Log::open(folder.path());
+    QVERIFY(log.check().empty());
+    QVERIFY(!std::signbit(*log.lifts().front().value.mvt->sd));
+    QVERIFY(!heldBy(log).empty());
 }
 
 QTEST_GUILESS_MAIN(TestContents)

@@ -2,9 +2,9 @@
 #include "ui/window/mergedeeds.h"
 
 #include "core/desks/merge.h"
-#include "core/log/backups.h"
 #include "core/log/hold.h"
 #include "ui/parts/filedialog.h"
+#include "ui/parts/jobdialog.h"
 #include "ui/window/choicesdialog.h"
 #include "ui/window/mainwindow.h"
 #include "ui/window/mergedialog.h"
@@ -12,20 +12,19 @@
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 
-#include <QApplication>
 #include <QFileInfo>
 #include <QStandardPaths>
+
+#include <memory>
+#include <optional>
 
 namespace slopebook::ui {
 
 namespace {
-/// While a log is read and compared.
-class Waiting {
-public:
-    Waiting() { QApplication::setOverrideCursor(Qt::WaitCursor); }
-    ~Waiting() { QApplication::restoreOverrideCursor(); }
-    Waiting(const Waiting&) = delete;
-    Waiting& operator=(const Waiting&) = delete;
+/// The other log, read once, and what would come of it.
+struct Coming {
+    std::optional<desks::ComingLog> log{};
+    desks::MergeReport report{};
 };
 } // namespace
 
@@ -45,29 +44,42 @@ void MergeDeeds::merge(const QString& file) {
         return;
     Logbook& logbook = m_window.workspace()->logbook();
     const auto other = pathOf(QFileInfo(file).absoluteFilePath());
+    const auto mine = logbook.log().file();
     try {
-        const desks::MergeReport preview = [&] {
-            const Waiting waiting;
-            return desks::previewMerge(logbook.log(), other);
-        }();
-        if (preview.nothingNew) {
+        const auto coming = std::make_shared<Coming>();
+        const bool read = JobDialog::run(
+            &m_window, MainWindow::tr("%1 is being read and compared.").arg(file),
+            [coming, other, mine](const Progress& progress) { // a connection of its own
+                const log::Log own = log::Log::open(mine, log::Access::ReadOnly);
+                coming->log.emplace(other, own, progress);
+                coming->report = coming->log->preview(own, progress);
+            });
+        if (!read)
+            return;
+        if (coming->report.nothingNew) {
             m_window.say(
                 MainWindow::tr("Nothing new: everything of %1 is in the log already.").arg(file));
             return;
         }
-        MergeDialog dialog(preview, file, logbook, &m_window);
+        MergeDialog dialog(coming->report, file, logbook, &m_window);
         if (dialog.exec() != QDialog::Accepted)
             return;
-        {
-            const Waiting waiting;
-            log::passHold(logbook.log());
-            log::backUpBeforeMerge(logbook.log());
-            logbook.applyOutsideUndo([&](log::Log& log) { desks::takeInto(log, other); });
-        }
+        log::passHold(logbook.log());
+        const bool taken =
+            JobDialog::run(&m_window, MainWindow::tr("%1 is being merged.").arg(file),
+                           [coming, mine](const Progress& progress) {
+                               log::Log own = log::Log::open(mine);
+                               coming->log->mergeInto(own, progress);
+                           });
+        if (!taken)
+            return;
+        logbook.applyOutsideUndo([](log::Log&) {}); // another connection wrote: all is told of it
         m_window.say(MainWindow::tr("Merged. A copy of the log as it was before is in its folder "
                                     "of backups."));
         if (desks::openConflictCount(logbook.log()) > 0)
             choose();
+    } catch (const JobDialog::Failed& failed) {
+        m_window.trouble(failed.why);
     } catch (const std::exception& error) {
         m_window.trouble(said(error));
     }

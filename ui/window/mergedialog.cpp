@@ -64,13 +64,31 @@ void MergeDialog::build(const desks::MergeReport& report, const QString& file,
         return locale.toString(static_cast<qulonglong>(count));
     };
     auto* sentence = new QLabel(
-        tr("From %1 come: %2 new, %3 changed, %4 removed (athletes, sessions, sets and all else "
-           "together). The other log is only read.")
-            .arg(QFileInfo(file).fileName(), number(report.added), number(report.changed),
-                 number(report.removed)));
+        report.pastAlone
+            ? tr("Both logs hold the same. How %1 came to it is noted, so that what both know is "
+                 "not asked about again. The other log is only read.")
+                  .arg(QFileInfo(file).fileName())
+            : tr("From %1 come: %2 new, %3 changed, %4 removed, %5 one with another (athletes, "
+                 "sessions, sets and all else together). The other log is only read.")
+                  .arg(QFileInfo(file).fileName(), number(report.added), number(report.changed),
+                       number(report.removed), number(report.becameOne)));
     sentence->setTextFormat(Qt::PlainText); // a file may be called anything
     sentence->setWordWrap(true);
     sentence->setObjectName(QStringLiteral("mergeSentence"));
+    auto* past = new QLabel(
+        tr("These two logs have no common past: of %1 athletes here and %2 there none is in both. "
+           "Who is in both under one name stands twice, with the sessions of each; lifts, tests "
+           "and devices of one name become one.")
+            .arg(number(report.athletes.here), number(report.athletes.there)));
+    past->setWordWrap(true);
+    past->setObjectName(QStringLiteral("mergePast"));
+    if (!report.noCommonPast)
+        past->hide();
+    auto* joined = new QLabel(tr("What is joined is one from now on: everything that either log "
+                                 "holds of it stands under the one that is left."));
+    joined->setWordWrap(true);
+    if (report.joined.empty())
+        joined->hide();
     auto* backup = new QLabel(tr("A backup is made first, in %1. To undo the merge go back to it: "
                                  "Log, Go back to a backup.")
                                   .arg(folder));
@@ -83,11 +101,13 @@ void MergeDialog::build(const desks::MergeReport& report, const QString& file,
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* layout = new QVBoxLayout(this);
+    layout->addWidget(past);
     layout->addWidget(sentence);
     if (m_list->topLevelItemCount() > 0)
         layout->addWidget(m_list, 1);
     else
         m_list->hide();
+    layout->addWidget(joined);
     layout->addWidget(backup);
     layout->addWidget(buttons);
     if (m_list->topLevelItemCount() == 0)
