@@ -47,6 +47,7 @@ int run(int argc, char** argv) {
     app::addMerge(app, exit);
     app::addEdits(app, exit);
     app::addStore(app, exit);
+    app::addSync(app, exit);
     app::addSchema(app, exit);
     app.require_subcommand(0, 1);
     try {

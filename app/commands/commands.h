@@ -32,6 +32,7 @@ void addBackup(CLI::App& app, int& exit);
 void addMerge(CLI::App& app, int& exit);
 void addEdits(CLI::App& app, int& exit); ///< add, change, remove, exclude, include
 void addStore(CLI::App& app, int& exit); ///< init, grant, status
+void addSync(CLI::App& app, int& exit);
 void addSchema(CLI::App& app, int& exit);
 
 } // namespace slopebook::app

@@ -57,8 +57,13 @@ private:
         const Slot slot = m_known.find(uuid);
         if (const auto& thing = m_read.desk.at(slot).thing)
             lookAround(*thing);
-        if (carried->kind == "session" && carried->alive)
+        if (carried->kind != "session")
+            return;
+        if (carried->alive)
             wantAll(log::uuidsOfRepeats(m_db, SessionId{carried->place.one}));
+        else // where it stands again what is written there would be taken for what was removed there
+            for (const char* kind : {"lift conditions", "test conditions", "attempt", "gap"})
+                wantAll(log::uuidsRemovedAt(m_db, kind, carried->place.one));
     }
 
     /// The key in this log of what a thing speaks of; nothing where it does not stand here.

@@ -31,19 +31,15 @@ Verdict verdictOn(const Side& mine, const Side& theirs) {
 }
 
 bool learn(Trail& trail, const Trail& other) {
-    Trail more;
-    for (const log::Step& step : other)
-        if (!log::holds(trail, step.revision))
-            more.push_back(step);
+    const Trail more = log::missingIn(trail, other);
     trail.insert(trail.end() - 1, more.begin(), more.end());
     return !more.empty();
 }
 
 Trail joined(const Trail& winner, const Trail& loser) {
     Trail all = winner;
-    for (const log::Step& step : loser)
-        if (!log::holds(winner, step.revision))
-            all.push_back(step);
+    const Trail more = log::missingIn(winner, loser);
+    all.insert(all.end(), more.begin(), more.end());
     const Sixteen hash = winner.back().hash;
     all.push_back(
         {.revision = log::revisionOfBoth(log::revisionOf(winner), log::revisionOf(loser), hash),

@@ -55,25 +55,27 @@ std::set<Slot> Writer::writtenAnew() const {
     return all;
 }
 
-std::set<std::pair<std::string, std::int64_t>> Writer::placesWritten() {
-    std::set<std::pair<std::string, std::int64_t>> places;
-    const auto add = [&](const char* kind, Slot of, const char* ofKind) {
-        places.emplace(kind, keyOf(of, ofKind));
-    };
+std::set<Writer::Place> Writer::placesWritten() {
+    std::set<Place> places;
     for (const auto& [group, held] : m_groups) {
         if (before(group.of) == nullptr && after(group.of) == nullptr)
             continue;
         if (group.kind == "battery")
             for (const char* kind : {"test conditions", "attempt", "gap"})
-                add(kind, group.of, "session");
+                places.insert({.kind = kind, .one = keyOf(group.of, "session")});
+        else if (group.kind == "roster")
+            places.insert({.kind = group.kind,
+                           .one = keyOf(group.of, "station"),
+                           .two = log::dayNumber(group.day)});
         else
-            add(group.kind.c_str(), group.of, group.kind == "roster" ? "station" : "athlete");
+            places.insert({.kind = group.kind, .one = keyOf(group.of, "athlete")});
     }
     for (const Slot slot : m_changed)
         for (const Thing* thing : {before(slot), after(slot)})
             if (const auto* held =
                     thing == nullptr ? nullptr : std::get_if<log::LiftConditionsThing>(thing))
-                add("lift conditions", raw(held->session), "session");
+                places.insert(
+                    {.kind = "lift conditions", .one = keyOf(raw(held->session), "session")});
     return places;
 }
 

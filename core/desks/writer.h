@@ -5,8 +5,9 @@
 
 #include "core/desks/reading.h"
 
+#include <optional>
 #include <set>
-#include <utility>
+#include <string>
 #include <vector>
 
 namespace slopebook::desks {
@@ -28,9 +29,15 @@ public:
     void removeNamed();
     void writeConflicts();
 
-    /// Where the writing may have left removed things that it had itself put there: kinds, and what
-    /// they stand under.
-    std::set<std::pair<std::string, std::int64_t>> placesWritten();
+    /// Where the writing may have left removed things that it had itself put there: kinds, what
+    /// they stand under, and of a roster the day.
+    struct Place {
+        std::string kind{};
+        std::int64_t one = 0;
+        std::optional<std::int64_t> two{};
+        friend auto operator<=>(const Place&, const Place&) = default;
+    };
+    std::set<Place> placesWritten();
     /// What was written anew as it was, with what stands under one key with it.
     std::set<Slot> writtenAnew() const;
     /// Where it stands in the log now, or where it was or would have been.

@@ -34,9 +34,11 @@ void adoptOne(log::Log& log, const Slots& known, Writer& writer, const Desk& aft
 
 /// What only the writing itself has put there and taken away again, and nobody else ever saw.
 void forgetStrangers(log::Connection& db, const Slots& known, const Desk& after,
-                     const std::set<std::pair<std::string, std::int64_t>>& places) {
-    for (const auto& [kind, one] : places)
-        for (const Sixteen& uuid : log::uuidsRemovedAt(db, kind, one)) {
+                     const std::set<Writer::Place>& places) {
+    for (const Writer::Place& place : places)
+        for (const Sixteen& uuid : place.two
+                                       ? log::uuidsRemovedAt(db, place.kind, place.one, *place.two)
+                                       : log::uuidsRemovedAt(db, place.kind, place.one)) {
             const auto at = after.find(known.find(uuid));
             if (at == after.end() || at->second.alive)
                 log::forgetRemoved(db, *log::removedAtomOf(db, uuid));

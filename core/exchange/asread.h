@@ -10,7 +10,6 @@
 
 #include <algorithm>
 #include <functional>
-#include <system_error>
 #include <utility>
 #include <vector>
 
@@ -43,8 +42,8 @@ enum class AsRead { Done, Refused, OutOfOrder };
 
 /// Does the work in one transaction of a bounded cache, with a report that starts as the given one
 /// and takes its place. With nothing written and the report as it was: Refused where something was,
-/// OutOfOrder where a session's rows stood far apart, or no room was found to sort them. Undecided,
-/// LogError and Cancelled are thrown on.
+/// OutOfOrder where a session's rows stood far apart. Undecided, LogError (also of the place where
+/// rows are sorted) and Cancelled are thrown on.
 template <class Report, class Work>
 AsRead asRead(log::Log& log, Report& report, const Work& work) {
     Report made = report;
@@ -52,8 +51,6 @@ AsRead asRead(log::Log& log, Report& report, const Work& work) {
         const log::BoundedCache bounded(log);
         log.together([&] { work(made); });
     } catch (const NotInOrder&) {
-        return AsRead::OutOfOrder;
-    } catch (const std::system_error&) {
         return AsRead::OutOfOrder;
     } catch (const Undecided&) {
         throw;

@@ -35,7 +35,7 @@ inline constexpr std::array<ColumnSpec, IdentityCount> identitySpec{
     countColumn("number", "of a session on its day, of a set, an attempt or a gap"),
     massColumn("check_load_kg", "of a check load"),
     textColumn("trail", "what it has been: 64 hexadecimal digits for each edit, a revision and the "
-                        "hash of what it said")};
+                        "hash of what it said; a long one goes on in the next row of that uuid")};
 inline constexpr auto identityColumns = namesOf(identitySpec);
 
 } // namespace slopebook::exchange

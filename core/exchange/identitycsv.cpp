@@ -5,6 +5,7 @@
 #include "core/model/phrases/exchange.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace slopebook::exchange {
 
@@ -32,18 +33,78 @@ bool isThing(const std::string& word) {
     return false;
 }
 
-log::Trail trailIn(const Cells& cells) {
-    constexpr Phrase expected = "64 hexadecimal digits for each edit";
-    const auto bytes =
-        need(cells, IdentityTrail, log::parseHex(cells.raw(IdentityTrail)), expected);
-    if (bytes.empty())
-        return {};
-    try {
-        return log::readTrail(bytes);
-    } catch (const BadInput&) {
-        cells.refuse(IdentityTrail, expected);
-    }
+constexpr Phrase trailExpected = "64 hexadecimal digits for each edit";
+constexpr std::size_t stepsInRow = 400; // 25,600 digits: a cell of a workbook takes 32,767
+
+std::string trailBytes(const Cells& cells) {
+    return need(cells, IdentityTrail, log::parseHex(cells.raw(IdentityTrail)), trailExpected);
 }
+
+/// What one thing's rows say, until another's come.
+class IdentityRows {
+public:
+    explicit IdentityRows(const std::function<void(const log::Identity&)>& take) : m_take(take) {}
+
+    void row(const Cells& cells, const Where& where) {
+        log::Identity one;
+        one.uuid = uuidIn(cells, IdentityUuid);
+        if (m_now && one.uuid == m_now->uuid && !m_trail.empty() && cells.said(IdentityTrail)) {
+            m_trail += trailBytes(cells);
+            return;
+        }
+        const auto failed = endedBefore();
+        one.place.kind = cells.text(IdentityThing);
+        if (!isThing(one.place.kind))
+            cells.refuse(IdentityThing, "a kind of thing, such as athlete or set");
+        if (one.uuid == log::Sixteen{})
+            cells.refuse(IdentityUuid, uuidExpected);
+        one.place.of = uuidIn(cells, IdentityOf);
+        one.place.with = uuidIn(cells, IdentityWith);
+        one.place.name = cells.text(IdentityName);
+        if (const auto day = cells.date(IdentityDate))
+            one.place.day = isoDate(*day);
+        one.place.number = cells.count(IdentityNumber).value_or(0);
+        if (const auto load = cells.mass(IdentityLoad, Mass{2'000'000},
+                                         "a load in kg from 0 to 2000, such as 60"))
+            one.place.grams = load->grams;
+        m_trail = trailBytes(cells);
+        m_where = where;
+        m_now = std::move(one);
+        if (failed)
+            throw BadInput(*failed);
+    }
+    /// Throws what is wrong with the trail, at its first row.
+    void end() {
+        if (!m_now)
+            return;
+        log::Identity whole = *std::exchange(m_now, std::nullopt);
+        try {
+            if (!m_trail.empty())
+                whole.trail = log::readTrail(m_trail);
+        } catch (const BadInput& bad) {
+            Where where = m_where;
+            where.column = asIs(std::string(identityColumns[IdentityTrail]));
+            throw BadInput(where, bad.found(), say(trailExpected));
+        }
+        m_take(whole);
+    }
+
+private:
+    /// What is wrong with it is told once this row is read.
+    std::optional<BadInput> endedBefore() {
+        try {
+            end();
+        } catch (const BadInput& bad) {
+            return bad;
+        }
+        return std::nullopt;
+    }
+
+    const std::function<void(const log::Identity&)>& m_take;
+    std::optional<log::Identity> m_now;
+    std::string m_trail;
+    Where m_where;
+};
 } // namespace
 
 void exportIdentities(const log::Log& log, TableOut& table) {
@@ -60,57 +121,45 @@ void exportIdentities(const log::Log& log, TableOut& table) {
             row[IdentityNumber] = one.place.number;
         if (one.place.grams >= 0)
             row[IdentityLoad] = Mass{one.place.grams};
-        row[IdentityTrail] = log::hexOf(log::bytesOf(one.trail));
-        table.row(row);
+        const std::string trail = log::bytesOf(one.trail);
+        constexpr std::size_t most = stepsInRow * sizeof(log::Step);
+        for (std::size_t at = 0; at == 0 || at < trail.size(); at += most) {
+            row[IdentityTrail] = log::hexOf(std::string_view(trail).substr(at, most));
+            table.row(row);
+        }
     });
 }
 
-std::vector<std::string> IdentityTable::read(const std::filesystem::path& file) {
-    const auto add = [&](const Cells& cells, const Where& /*where*/) {
-        log::Identity one;
-        one.place.kind = cells.text(IdentityThing);
-        if (!isThing(one.place.kind))
-            cells.refuse(IdentityThing, "a kind of thing, such as athlete or set");
-        one.uuid = uuidIn(cells, IdentityUuid);
-        if (one.uuid == log::Sixteen{})
-            cells.refuse(IdentityUuid, uuidExpected);
-        one.place.of = uuidIn(cells, IdentityOf);
-        one.place.with = uuidIn(cells, IdentityWith);
-        one.place.name = cells.text(IdentityName);
-        if (const auto day = cells.date(IdentityDate))
-            one.place.day = isoDate(*day);
-        one.place.number = cells.count(IdentityNumber).value_or(0);
-        if (const auto load = cells.mass(IdentityLoad, Mass{2'000'000},
-                                         "a load in kg from 0 to 2000, such as 60"))
-            one.place.grams = load->grams;
-        one.trail = trailIn(cells);
-        rows.push_back(std::move(one));
-    };
-    return readTable(file, identityColumns, identityRequired, add);
+std::vector<std::string> readIdentities(const std::filesystem::path& file,
+                                        const std::function<void(const log::Identity&)>& take) {
+    IdentityRows rows(take);
+    auto notUsed =
+        readTable(file, identityColumns, identityRequired,
+                  [&](const Cells& cells, const Where& where) { rows.row(cells, where); });
+    rows.end();
+    return notUsed;
 }
 
 bool isIdentitiesHeader(const std::vector<std::string>& header) {
     return hasColumns(header, {"thing", "uuid"});
 }
 
-KnownThings::KnownThings(const log::Log& log, const IdentityTable& table) {
-    for (const log::Identity& one : table.rows) {
-        const log::ThingPlace& place = one.place;
-        if (place.kind != "session" && place.name.empty())
-            continue;
-        const auto key = log::livingKey(log, place.kind, one.uuid);
-        if (!key)
-            continue;
-        if (!place.name.empty()) {
-            m_named[place.kind].emplace(place.name, *key);
-            continue;
-        }
-        const auto athlete = log::livingKey(log, "athlete", place.of);
-        const auto day = parseIsoDate(place.day);
-        if (athlete && day)
-            m_sessions[AthleteId{*athlete}].emplace(std::pair{*day, std::max(place.number, 1)},
-                                                    SessionId{*key});
+void KnownThings::add(const log::Log& log, const log::Identity& identity) {
+    const log::ThingPlace& place = identity.place;
+    if (place.kind != "session" && place.name.empty())
+        return;
+    const auto key = log::livingKey(log, place.kind, identity.uuid);
+    if (!key)
+        return;
+    if (!place.name.empty()) {
+        m_named[place.kind].emplace(place.name, *key);
+        return;
     }
+    const auto athlete = log::livingKey(log, "athlete", place.of);
+    const auto day = parseIsoDate(place.day);
+    if (athlete && day)
+        m_sessions[AthleteId{*athlete}].emplace(std::pair{*day, std::max(place.number, 1)},
+                                                SessionId{*key});
 }
 
 } // namespace slopebook::exchange

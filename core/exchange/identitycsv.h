@@ -11,6 +11,7 @@
 #include "core/model/ids.h"
 
 #include <filesystem>
+#include <functional>
 #include <map>
 #include <optional>
 #include <string>
@@ -21,18 +22,18 @@ namespace slopebook::exchange {
 
 void exportIdentities(const log::Log& log, TableOut& table);
 
-struct IdentityTable {
-    std::vector<log::Identity> rows;
-    /// Returns the file's columns that were not used. BadInput (file, line, column).
-    std::vector<std::string> read(const std::filesystem::path& file);
-};
+/// Hands over what each row says, no more than one at a time. A long trail goes on in rows of the
+/// same uuid: a cell of a workbook ends. Returns the file's columns that were not used. BadInput
+/// (file, line, column).
+std::vector<std::string> readIdentities(const std::filesystem::path& file,
+                                        const std::function<void(const log::Identity&)>& take);
 bool isIdentitiesHeader(const std::vector<std::string>& header);
 
 /// What a file's names mean here: things that live in this log, whatever they are called now.
 class KnownThings {
 public:
     KnownThings() = default;
-    KnownThings(const log::Log& log, const IdentityTable& table);
+    void add(const log::Log& log, const log::Identity& identity);
 
     /// By the file's name: "lift", "Bench".
     template <class Id, class Use>

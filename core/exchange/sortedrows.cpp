@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/sortedrows.h"
 
+#include "core/log/failure.h"
+#include "core/log/passingfolder.h"
+
 #include <queue>
 
 #include <algorithm>
 #include <cerrno>
 #include <cstring>
-#include <system_error>
 #include <type_traits>
 #include <unistd.h>
 
@@ -16,8 +18,14 @@ namespace {
 
 constexpr std::size_t readAtOnce = std::size_t{1} << 16;
 
-[[noreturn]] void failed(const char* what) {
-    throw std::system_error(errno, std::generic_category(), what);
+/// A file that goes with the program, however that ends: nothing of it is in the folder any more.
+std::FILE* passingFile(std::filesystem::path& path) {
+    const log::PassingFolder folder("sort");
+    path = folder.path() / "rows";
+    std::FILE* const file = std::fopen(path.c_str(), "w+bxe");
+    if (!file)
+        throw log::systemFailure(errno, log::Doing::Make, path);
+    return file;
 }
 
 } // namespace
@@ -33,7 +41,7 @@ class SortedRows::RunReader {
     static_assert(std::is_trivially_copyable_v<RowHead>);
 
 public:
-    RunReader(int file, const Run& run) : m_file(file), m_run(run) {}
+    RunReader(const SortedRows& rows, const Run& run) : m_rows(rows), m_run(run) {}
 
     bool next() {
         if (!fill(sizeof(RowHead)))
@@ -59,16 +67,17 @@ private:
             const std::size_t asked = std::min(std::max(wanted - before, readAtOnce),
                                                static_cast<std::size_t>(m_run.end - m_run.begin));
             m_bytes.resize(before + asked);
-            const ssize_t came = pread(m_file, m_bytes.data() + before, asked, m_run.begin);
+            const ssize_t came =
+                pread(fileno(m_rows.m_file.get()), m_bytes.data() + before, asked, m_run.begin);
             if (came <= 0)
-                failed("pread");
+                m_rows.failed(came < 0 ? errno : EIO, log::Doing::Open);
             m_bytes.resize(before + static_cast<std::size_t>(came));
             m_run.begin += came;
         }
         return m_bytes.size() >= wanted;
     }
 
-    int m_file;
+    const SortedRows& m_rows;
     Run m_run;
     RowHead m_head;
     std::string m_bytes;
@@ -77,6 +86,10 @@ private:
 };
 
 SortedRows::SortedRows(std::size_t bytesHeld) : m_most(bytesHeld), m_file(nullptr, std::fclose) {}
+
+void SortedRows::failed(int error, log::Doing doing) const {
+    throw log::systemFailure(error, doing, m_path);
+}
 
 void SortedRows::add(const StagedDay& session, std::string_view row) {
     if (!m_held.empty() &&
@@ -95,9 +108,7 @@ void SortedRows::sortHeld() {
 
 void SortedRows::writeRun() {
     if (!m_file)
-        m_file.reset(std::tmpfile());
-    if (!m_file)
-        failed("tmpfile");
+        m_file.reset(passingFile(m_path));
     sortHeld();
     Run run{.begin = m_written, .end = m_written};
     for (const Held& held : m_held) {
@@ -105,11 +116,11 @@ void SortedRows::writeRun() {
         if (std::fwrite(&head, sizeof head, 1, m_file.get()) != 1 ||
             (held.size > 0 &&
              std::fwrite(m_bytes.data() + held.at, held.size, 1, m_file.get()) != 1))
-            failed("fwrite");
+            failed(errno, log::Doing::Write);
         run.end += static_cast<std::int64_t>(sizeof head + held.size);
     }
     if (std::fflush(m_file.get()) != 0)
-        failed("fflush");
+        failed(errno, log::Doing::Write);
     m_written = run.end;
     m_runs.push_back(run);
     m_held.clear();
@@ -128,7 +139,7 @@ void SortedRows::handBack(const std::function<void(std::string_view row)>& take)
     m_bytes = {};
     std::vector<RunReader> readers;
     for (const Run& run : m_runs)
-        readers.emplace_back(fileno(m_file.get()), run);
+        readers.emplace_back(*this, run);
     const auto later = [&](std::size_t a, std::size_t b) { // the rows of earlier runs came earlier
         const StagedDay &ofA = readers[a].session(), &ofB = readers[b].session();
         return ofA == ofB ? a > b : ofB < ofA;

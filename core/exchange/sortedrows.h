@@ -4,9 +4,11 @@
 #pragma once
 
 #include "core/exchange/stagedkeys.h"
+#include "core/log/failure.h"
 
 #include <cstdint>
 #include <cstdio>
+#include <filesystem>
 #include <functional>
 #include <memory>
 #include <string>
@@ -20,7 +22,8 @@ public:
     /// So many bytes of rows are held in memory, more go to a file without a name.
     explicit SortedRows(std::size_t bytesHeld = std::size_t{8} << 20);
 
-    /// A row as bytes, whatever they say. std::system_error where it cannot be put aside.
+    /// A row as bytes, whatever they say. LogError where it cannot be put aside: no such folder
+    /// (TMPDIR), nothing may be made in it, its disk is full.
     void add(const StagedDay& session, std::string_view row);
     std::int64_t rows() const { return m_rows; }
     /// Hands all back, once: by athlete, day and ordinal, the rows of a session in the order in
@@ -37,6 +40,7 @@ private:
     };
     struct RowHead;
     class RunReader;
+    [[noreturn]] void failed(int error, log::Doing doing) const;
     void sortHeld();
     void writeRun();
 
@@ -45,6 +49,7 @@ private:
     std::string m_bytes;
     std::vector<Held> m_held;
     std::vector<Run> m_runs;
+    std::filesystem::path m_path; ///< where the file was made, for what is said of it
     std::unique_ptr<std::FILE, int (*)(std::FILE*)> m_file;
 };
 

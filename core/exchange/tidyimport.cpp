@@ -16,6 +16,7 @@
 #include "core/model/phrases/exchange.h"
 
 #include <algorithm>
+#include <memory>
 #include <set>
 #include <span>
 #include <unordered_set>
@@ -104,7 +105,8 @@ struct FoundInFiles {
     BatteryTables battery;
     EquipmentTable equipment;
     StationTables stations;
-    IdentityTable identities;
+    /// Shared by the attempts, each of which has the rest for itself.
+    std::shared_ptr<log::Identities> identities = std::make_shared<log::Identities>();
     KnownThings known;
     Staging staging;
     std::vector<std::string> notUsed;
@@ -115,7 +117,7 @@ struct FoundInFiles {
             if (notUsedSeen.insert(column).second)
                 notUsed.push_back(column);
     }
-    void readTable(const ToRead& what) {
+    void readTable(const log::Log& log, const ToRead& what) {
         switch (what.as) {
         case ReadAs::Tests:
             return note(battery.readTests(what.file));
@@ -128,7 +130,10 @@ struct FoundInFiles {
         case ReadAs::Rosters:
             return note(stations.readRosters(what.file));
         case ReadAs::Identities:
-            return note(identities.read(what.file));
+            return note(readIdentities(what.file, [&](const log::Identity& one) {
+                known.add(log, one);
+                identities->add(one);
+            }));
         case ReadAs::Table:
             return note(tables.read(what.file, what.kind));
         case ReadAs::Derived:
@@ -141,7 +146,7 @@ struct FoundInFiles {
 
 /// What lives in the log under a name of the files is that, whatever it is called here.
 void meetKnown(const log::Log& log, FoundInFiles& found, WhoIsWho& who) {
-    found.known = KnownThings(log, found.identities);
+    found.identities->sort();
     found.known.each<AthleteId>("athlete", [&](const std::string& name, AthleteId id) {
         if (const std::string called = log.athlete(id).value.name; called != name)
             who.same.emplace(name, called);
@@ -228,26 +233,27 @@ void mergeRest(log::Log& log, const FoundInFiles& found, const ImportSettings& s
 /// What the log knew before, and what came is to be called.
 class KnownBefore {
 public:
-    KnownBefore(const log::Log& log, const IdentityTable& table) : m_log(log), m_table(table) {
-        if (!table.rows.empty())
+    KnownBefore(const log::Log& log, const log::Identities& identities)
+        : m_log(log), m_identities(identities) {
+        if (!identities.empty())
             m_known = log::namesKnown(log);
     }
     /// Once all has come.
     void take() const {
-        if (!m_table.rows.empty())
-            log::takeIdentities(m_log, m_table.rows, m_known);
+        if (!m_identities.empty())
+            log::takeIdentities(m_log, m_identities, m_known);
     }
 
 private:
     const log::Log& m_log;
-    const IdentityTable& m_table;
-    std::set<log::Sixteen> m_known;
+    const log::Identities& m_identities;
+    std::vector<log::Sixteen> m_known;
 };
 
 void mergeAll(log::Log& log, const FoundInFiles& found, const ImportSettings& settings,
               ImportReport& report) {
     FaultList faults;
-    const KnownBefore before(log, found.identities);
+    const KnownBefore before(log, *found.identities);
     Merge merge(log, settings, report);
     merge.refused = [&](const BadInput& bad) { faults.add(bad); };
     merge.meet(found.known);
@@ -266,7 +272,7 @@ AsRead mergeAsRead(log::Log& log, FoundInFiles found, const std::vector<ToRead>&
     const auto ofReps = std::ranges::count(files, ReadAs::Reps, &ToRead::as);
     return asRead(log, report, [&](ImportReport& made) {
         FaultList faults;
-        const KnownBefore before(log, found.identities);
+        const KnownBefore before(log, *found.identities);
         Merge merge(log, settings, made);
         merge.meet(found.known);
         merge.tables(found.tables);
@@ -331,7 +337,7 @@ ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>&
             }
             if (!hasRows(file))
                 report.withoutRows.push_back(file.filename().string());
-            found.readTable(toRead.back());
+            found.readTable(log, toRead.back());
         });
     if (!report.derived.empty() && report.derived.size() == files.size())
         throw BadInput({.file = files.front().string(), .line = 1, .column = {}},

@@ -7,6 +7,7 @@
 #include "core/log/ownfiles.h"
 #include "core/log/tally.h"
 #include "core/log/taught.h"
+#include "core/log/trail.h"
 #include "core/model/phrases/log.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
@@ -20,6 +21,9 @@ namespace slopebook::log {
 
 namespace {
 using Kind = LogError::Kind;
+
+// Bytes of a row: the longest trail, and what a removed thing said beside it.
+constexpr int longestValue = static_cast<int>(longestTrail * 2 * sizeof(Sixteen)) + 1'000'000;
 
 // Short waits of changing length: SQLite's own timeout waits up to 0.1 s between two looks and so
 // loses for seconds against a program that writes without pause.
@@ -136,7 +140,7 @@ void Connection::harden() const {
             throw LogError(Kind::Unavailable,
                            say("The SQLite library at hand refuses a safe setting."));
     }
-    for (const auto& [limit, most] : {std::pair{SQLITE_LIMIT_LENGTH, 1'000'000},
+    for (const auto& [limit, most] : {std::pair{SQLITE_LIMIT_LENGTH, longestValue},
                                       {SQLITE_LIMIT_SQL_LENGTH, 100'000},
                                       {SQLITE_LIMIT_COLUMN, 100},
                                       {SQLITE_LIMIT_EXPR_DEPTH, 100},

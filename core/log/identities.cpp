@@ -5,7 +5,12 @@
 #include "core/log/derive.h"
 #include "core/log/impl.h"
 
+#include <algorithm>
+#include <cstring>
 #include <map>
+#include <set>
+#include <tuple>
+#include <unordered_set>
 
 namespace slopebook::log {
 
@@ -67,10 +72,52 @@ void visitIdentities(const Log& log, const std::function<void(const Identity&)>&
     });
 }
 
-std::set<Sixteen> namesKnown(const Log& log) {
-    std::set<Sixteen> all;
+namespace {
+/// The same for what is at the same place.
+Sixteen namePlace(const ThingPlace& place) {
+    std::string bytes = place.kind;
+    bytes.append(1, '\0').append(viewOf(place.of)).append(viewOf(place.with));
+    bytes.append(place.day).append(1, '\0');
+    bytes.append(std::to_string(place.number)).append(1, ' ');
+    bytes.append(std::to_string(place.grams)).append(1, ' ').append(place.name);
+    return hashOf(bytes);
+}
+} // namespace
+
+void Identities::add(const Identity& identity) {
+    Held held{.place = namePlace(identity.place), .uuid = identity.uuid};
+    if (identity.trail.empty()) {
+        held.edited = unsaid;
+    } else if (identity.trail.size() == 1) {
+        held.hash = identity.trail[0].hash;
+    } else {
+        held.edited = static_cast<std::int32_t>(m_trails.size());
+        m_trails.push_back(bytesOf(identity.trail));
+    }
+    m_held.push_back(held);
+}
+
+void Identities::sort() {
+    std::ranges::stable_sort(m_held, {}, &Held::place);
+}
+
+std::optional<Identities::Found> Identities::at(const ThingPlace& place) const {
+    const Sixteen name = namePlace(place);
+    const auto held = std::ranges::lower_bound(m_held, name, {}, &Held::place);
+    if (held == m_held.end() || held->place != name)
+        return std::nullopt;
+    Found found{.uuid = held->uuid};
+    if (held->edited >= 0)
+        found.trail = readTrail(m_trails[static_cast<std::size_t>(held->edited)]);
+    else if (held->edited == never)
+        found.trail = shortTrail(held->hash, true);
+    return found;
+}
+
+std::vector<Sixteen> namesKnown(const Log& log) {
+    std::vector<Sixteen> all;
     for (Query rows(log.impl().db, "SELECT uuid FROM atoms ORDER BY uuid"); rows.next();)
-        all.insert(all.end(), rows.sixteen(0));
+        all.push_back(rows.sixteen(0));
     return all;
 }
 
@@ -81,12 +128,19 @@ std::optional<std::int64_t> livingKey(const Log& log, const std::string& kind,
 }
 
 namespace {
+struct OfUuid {
+    std::size_t operator()(const Sixteen& uuid) const {
+        std::size_t part = 0;
+        std::memcpy(&part, uuid.data() + uuid.size() - sizeof part, sizeof part);
+        return part;
+    }
+};
+using Uuids = std::unordered_set<Sixteen, OfUuid>;
+
 class Taking {
 public:
-    Taking(Connection& db, const std::vector<Identity>& identities, const std::set<Sixteen>& before)
-        : m_db(db), m_before(before) {
-        for (const Identity& one : identities)
-            m_byPlace.emplace(one.place, &one);
+    Taking(Connection& db, const Identities& identities, const std::vector<Sixteen>& before)
+        : m_db(db), m_before(before), m_identities(identities) {
         for (Query rows(db, "SELECT uuid FROM removed_atoms"); rows.next();)
             m_removed.insert(rows.sixteen(0));
     }
@@ -109,7 +163,7 @@ public:
         for (Query rows(m_db, repeats.data()); rows.next();) {
             const auto session = readHead(rows);
             if (const auto atom = atomOf(m_db, {.kind = "session", .one = raw(session.id)});
-                atom && (!m_before.contains(atom->uuid) ||
+                atom && (!wasBefore(atom->uuid) ||
                          m_given.contains(uuids("session", raw(*session.value.repeatOf)))))
                 sayAnew(*atom, contentHash(uuids, session.value));
         }
@@ -119,23 +173,24 @@ public:
 private:
     void take(const Atom& atom, const Content& said) {
         const Sixteen hash = said.hash();
-        if (m_before.contains(atom.uuid)) {
+        if (wasBefore(atom.uuid)) {
             // Where it does not say what it said, and speaks of nothing that got another name just
             // now, that is damage: a new hash would hide it.
             if (hash != atom.hash && speaksOfRenamed(said.bytes()))
                 sayAnew(atom, hash);
             return;
         }
-        if (const auto found = m_byPlace.find(thingPlace(said.bytes()));
-            found != m_byPlace.end() && isThat(atom, *found->second, hash) &&
-            adopt(atom, *found->second, hash))
+        if (const auto found = m_identities.at(thingPlace(said.bytes()));
+            found && isThat(atom, *found, hash) && adopt(atom, *found, hash))
             return;
         sayAnew(atom, hash);
     }
 
+    bool wasBefore(const Sixteen& uuid) const { return std::ranges::binary_search(m_before, uuid); }
+
     /// Attempts and gaps are numbered by where they stand: in a table with its rows in another
     /// order, or with one left out, the number is another one's. They are known by what they say.
-    static bool isThat(const Atom& atom, const Identity& identity, const Sixteen& hash) {
+    static bool isThat(const Atom& atom, const Identities::Found& identity, const Sixteen& hash) {
         const bool numberedAnew = atom.key.kind == "attempt" || atom.key.kind == "gap";
         return !numberedAnew || (!identity.trail.empty() && identity.trail.back().hash == hash);
     }
@@ -161,8 +216,8 @@ private:
                     &m_change);
     }
 
-    bool adopt(const Atom& atom, const Identity& identity, const Sixteen& hash) {
-        if (m_before.contains(identity.uuid) || !m_given.insert(identity.uuid).second)
+    bool adopt(const Atom& atom, const Identities::Found& identity, const Sixteen& hash) {
+        if (wasBefore(identity.uuid) || !m_given.insert(identity.uuid).second)
             return false;
         if (identity.uuid == atom.uuid) { // back where it was removed: its trail went on here
             sayAnew(atom, hash);
@@ -190,17 +245,17 @@ private:
     std::string_view kindFor(const std::string& kind) { return *m_kinds.insert(kind).first; }
 
     Connection& m_db;
-    const std::set<Sixteen>& m_before;
-    std::set<Sixteen> m_given, m_removed;
+    const std::vector<Sixteen>& m_before;
+    const Identities& m_identities;
+    Uuids m_given, m_removed;
     Tally m_change;
-    std::map<ThingPlace, const Identity*> m_byPlace;
     std::map<std::pair<std::string_view, std::int64_t>, Sixteen> m_uuids;
     std::set<std::string> m_kinds;
 };
 } // namespace
 
-void takeIdentities(const Log& log, const std::vector<Identity>& identities,
-                    const std::set<Sixteen>& before) {
+void takeIdentities(const Log& log, const Identities& identities,
+                    const std::vector<Sixteen>& before) {
     log.impl().write([&] {
         log.impl().settle();
         Taking taking(log.impl().db, identities, before);

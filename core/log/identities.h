@@ -8,9 +8,9 @@
 #include "core/log/uuid.h"
 
 #include <compare>
+#include <cstdint>
 #include <functional>
 #include <optional>
-#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -38,12 +38,39 @@ struct Identity {
     Trail trail{};
 };
 
+/// The identities of a file, found by their places: 52 bytes each, and the trail of what was
+/// edited.
+class Identities {
+public:
+    /// Of several at one place the first counts.
+    void add(const Identity& identity);
+    bool empty() const { return m_held.empty(); }
+
+    struct Found {
+        Sixteen uuid{};
+        Trail trail{};
+    };
+    /// Once all were added.
+    std::optional<Found> at(const ThingPlace& place) const;
+    /// In the order of their places, for at().
+    void sort();
+
+private:
+    struct Held {
+        Sixteen place{}, uuid{}, hash{}; ///< hash: of a trail of one step
+        std::int32_t edited = never;     ///< where its trail stands
+    };
+    static constexpr std::int32_t never = -1, unsaid = -2;
+    std::vector<Held> m_held;
+    std::vector<std::string> m_trails; ///< bytesOf()
+};
+
 /// Of everything that goes out with an export, what others belong to before them: of what was
 /// removed, of conflicts and of who was at a station none.
 void visitIdentities(const Log& log, const std::function<void(const Identity&)>& visit);
 
-/// The names that the log knows at that moment.
-std::set<Sixteen> namesKnown(const Log& log);
+/// The names that the log knows at that moment, ascending.
+std::vector<Sixteen> namesKnown(const Log& log);
 
 /// The key of what lives here under that name and is of that kind.
 std::optional<std::int64_t> livingKey(const Log& log, const std::string& kind, const Sixteen& uuid);
@@ -52,7 +79,7 @@ std::optional<std::int64_t> livingKey(const Log& log, const std::string& kind, c
 /// it stands among the identities: what says there the same has that very trail, what says
 /// something else a step more. What was there before keeps its own, and a name that something else
 /// has here is given to nothing. In the transaction in which it came.
-void takeIdentities(const Log& log, const std::vector<Identity>& identities,
-                    const std::set<Sixteen>& before);
+void takeIdentities(const Log& log, const Identities& identities,
+                    const std::vector<Sixteen>& before);
 
 } // namespace slopebook::log

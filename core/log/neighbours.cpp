@@ -50,9 +50,8 @@ std::vector<Sixteen> uuidsOfRoster(Connection& db, StationId station, Date day) 
     const std::int64_t number = dayNumber(day);
     take(all, Query(db, "SELECT uuid FROM atoms WHERE kind = 'roster' AND one = ? AND two = ?",
                     station, number));
-    take(all,
-         Query(db, "SELECT uuid FROM removed_atoms WHERE kind = 'roster' AND one = ? AND two = ?",
-               station, number));
+    const auto removed = uuidsRemovedAt(db, "roster", static_cast<std::int64_t>(station), number);
+    all.insert(all.end(), removed.begin(), removed.end());
     return all;
 }
 
@@ -83,6 +82,14 @@ std::vector<Sixteen> uuidsRemovedFrom(Connection& db, const Sixteen& session) {
 std::vector<Sixteen> uuidsRemovedAt(Connection& db, const std::string& kind, std::int64_t one) {
     std::vector<Sixteen> all;
     take(all, Query(db, removedAt, kind, one));
+    return all;
+}
+
+std::vector<Sixteen> uuidsRemovedAt(Connection& db, const std::string& kind, std::int64_t one,
+                                    std::int64_t two) {
+    std::vector<Sixteen> all;
+    take(all, Query(db, "SELECT uuid FROM removed_atoms WHERE kind = ? AND one = ? AND two = ?",
+                    kind, one, two));
     return all;
 }
 

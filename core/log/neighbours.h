@@ -30,7 +30,10 @@ std::vector<Sixteen> uuidsOfRepeats(Connection& db, SessionId session);
 /// removed one.
 std::vector<Sixteen> uuidsRemovedFrom(Connection& db, const Sixteen& session);
 /// What was removed from under one key: of a session its attempts, gaps or conditions, of an
-/// athlete his check loads, of a station its rosters.
+/// athlete his check loads.
 std::vector<Sixteen> uuidsRemovedAt(Connection& db, const std::string& kind, std::int64_t one);
+/// The same under two: of a station the roster of a day (20260314).
+std::vector<Sixteen> uuidsRemovedAt(Connection& db, const std::string& kind, std::int64_t one,
+                                    std::int64_t two);
 
 } // namespace slopebook::log

@@ -17,6 +17,15 @@ Sixteen sixteenAt(std::string_view bytes, std::size_t at) {
                 reinterpret_cast<char*>(value.data()));
     return value;
 }
+
+std::vector<Sixteen> sortedRevisions(const Trail& trail) {
+    std::vector<Sixteen> all;
+    all.reserve(trail.size());
+    for (const Step& step : trail)
+        all.push_back(step.revision);
+    std::ranges::sort(all);
+    return all;
+}
 } // namespace
 
 Sixteen stepHash(const Sixteen& content, bool alive) {
@@ -57,15 +66,20 @@ bool holds(const Trail& trail, const Sixteen& revision) {
 }
 
 const Step* lastCommon(const Trail& one, const Trail& other) {
-    std::vector<Sixteen> known;
-    known.reserve(other.size());
-    for (const Step& step : other)
-        known.push_back(step.revision);
-    std::ranges::sort(known);
+    const std::vector<Sixteen> known = sortedRevisions(other);
     const auto common = std::find_if(one.rbegin(), one.rend(), [&](const Step& step) {
         return std::ranges::binary_search(known, step.revision);
     });
     return common == one.rend() ? nullptr : &*common;
+}
+
+Trail missingIn(const Trail& trail, const Trail& other) {
+    const std::vector<Sixteen> known = sortedRevisions(trail);
+    Trail missing;
+    for (const Step& step : other)
+        if (!std::ranges::binary_search(known, step.revision))
+            missing.push_back(step);
+    return missing;
 }
 
 std::string bytesOf(const Trail& trail) {

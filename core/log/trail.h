@@ -18,8 +18,13 @@ struct Step {
     Sixteen hash{};     ///< stepHash() of what the thing said and whether it lived
     friend bool operator==(const Step&, const Step&) = default;
 };
-/// Never empty, but for a thing that is not there.
+/// Never empty, but for a thing that is not there. No step is ever left out of one: which may be
+/// another copy's last nobody knows (a log's file can be copied at any time), and where the step is
+/// missing at which two copies parted, an edit would be lost without being listed
+/// (tst_verdicts::aStepLeftOutLosesAnEdit). longestTrail steps have room.
 using Trail = std::vector<Step>;
+
+constexpr std::size_t longestTrail = 2'000'000; ///< in a log's row, and in a store's
 
 /// Of a content's hash (core/log/contents.h): that hash while the thing lives, another one, made
 /// from it, once it is removed.
@@ -40,6 +45,9 @@ const Sixteen& revisionOf(const Trail& trail);
 bool holds(const Trail& trail, const Sixteen& revision);
 /// The last step of one that the other has as well; nullptr where they share none.
 const Step* lastCommon(const Trail& one, const Trail& other);
+
+/// The other's steps that this one has not, in their order.
+Trail missingIn(const Trail& trail, const Trail& other);
 
 /// Step after step, revision then hash: 32 bytes each.
 std::string bytesOf(const Trail& trail);

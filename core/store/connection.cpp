@@ -3,9 +3,9 @@
 
 #include "core/model/phrases/store.h"
 #include "core/store/libpq.h"
+#include "core/store/reaching.h"
 
 #include <algorithm>
-#include <charconv>
 #include <clocale>
 #include <poll.h>
 
@@ -13,16 +13,6 @@ namespace slopebook::store {
 
 namespace {
 constexpr int asksEveryMs = 50;
-constexpr int waitsForAnswer = 20; // s, where the address says nothing else
-
-/// connect_timeout, which libpq leaves to who waits himself.
-int secondsToWait(const Address& address) {
-    int seconds = 0;
-    for (const auto& [name, value] : address.options())
-        if (name == "connect_timeout")
-            std::from_chars(value.data(), value.data() + value.size(), seconds);
-    return seconds > 0 ? seconds : waitsForAnswer;
-}
 
 /// libpq's own words in English while one lives: they are told apart by them, where there is
 /// nothing else.
@@ -54,60 +44,93 @@ void Connection::Finish::operator()(pg_conn* connection) const {
 }
 
 Connection Connection::open(const Address& address, const Progress& stop) {
-    Connection connection(address);
-    connection.begin(address, stop);
-    // Ours alone, whatever the login's own settings are: nothing but PostgreSQL's own names is
-    // found without a schema, and nobody is held up by who went away.
-    connection.run("SET search_path = pg_catalog, pg_temp; SET lock_timeout = '20s'; "
-                   "SET idle_in_transaction_session_timeout = '30s'; "
-                   "SET default_transaction_isolation = 'read committed'; "
-                   "SET default_transaction_read_only = off; SET synchronous_commit = on",
-                   stop);
-    return connection;
+    const InEnglish english;
+    std::optional<StoreError> furthest;
+    for (const Host& named : address.hosts())
+        for (const Host& host : numbersOf(named)) {
+            Connection connection(address.askedAt(named));
+            const auto failed = connection.begin(address, host, stop);
+            if (!failed) {
+                connection.settle(stop);
+                return connection;
+            }
+            if (!furthest || wayTo(failed->kind()) > wayTo(furthest->kind()))
+                furthest = failed;
+        }
+    throw *furthest;
 }
 
-void Connection::begin(const Address& address, const Progress& stop) {
+// Ours alone, whatever the login's own settings are: nothing but PostgreSQL's own names is found
+// without a schema, and nobody is held up by who went away.
+void Connection::settle(const Progress& stop) {
+    run("SET search_path = pg_catalog, pg_temp; SET lock_timeout = '20s'; "
+        "SET idle_in_transaction_session_timeout = '30s'; "
+        "SET default_transaction_isolation = 'read committed'; "
+        "SET default_transaction_read_only = off; SET synchronous_commit = on",
+        stop);
+}
+
+std::optional<StoreError> Connection::begin(const Address& address, const Host& host,
+                                            const Progress& stop) {
     const Libpq& pq = libpq();
-    const InEnglish english;
-    std::vector<const char*> names, values;
-    for (const auto& [name, value] : address.options()) {
-        names.push_back(name.c_str());
-        values.push_back(value.c_str());
+    Attempt attempt;
+    if (isUnknown(host)) {
+        attempt.unknown = true;
+        return connectFailure(m_asked, attempt);
     }
+    std::vector<const char*> names, values;
+    const auto give = [&](const char* name, const std::string& value) {
+        names.push_back(name);
+        values.push_back(value.c_str());
+    };
+    for (const auto& [name, value] : address.options())
+        give(name.c_str(), value);
+    // over what the address says (of several of one name the last counts)
+    for (const auto& [name, value] :
+         {std::pair{"host", &host.name}, {"hostaddr", &host.number}, {"port", &host.port}})
+        if (!value->empty())
+            give(name, *value);
     names.push_back(nullptr);
     values.push_back(nullptr);
     m_connection.reset(pq.PQconnectStartParams(names.data(), values.data(), 0));
     if (!m_connection)
         throw std::bad_alloc();
-    Attempt attempt;
     PGconn* const connection = m_connection.get();
-    const auto failed = [&]() -> StoreError {
+    const auto failed = [&]() -> std::optional<StoreError> {
         attempt.words = pq.PQerrorMessage(connection);
         attempt.needsPassword = pq.PQconnectionNeedsPassword(connection) != 0;
-        return connectFailure(m_asked, attempt);
+        StoreError error = connectFailure(m_asked, attempt);
+        if (attempt.noServer || wayTo(error.kind()) < 0)
+            throw error;
+        return error;
     };
     if (pq.PQstatus(connection) == CONNECTION_BAD) {
         const std::string_view words = pq.PQerrorMessage(connection);
         attempt.noServer = words.starts_with("definition of service") ||
                            words.starts_with("service file") || words.starts_with("invalid ");
-        throw failed();
+        return failed();
     }
     pq.PQsetErrorVerbosity(connection, PQERRORS_VERBOSE); // with the state of a refusal
     pq.PQsetNoticeReceiver(connection, overhear, nullptr);
-    const int seconds = secondsToWait(address);
+    const int seconds = address.secondsToWait();
     const auto end = std::chrono::steady_clock::now() + std::chrono::seconds(seconds);
     for (PostgresPollingStatusType state = PGRES_POLLING_WRITING; state != PGRES_POLLING_OK;) {
         if (!wait(state == PGRES_POLLING_READING ? POLLIN : POLLOUT, stop, end)) {
             attempt.waited = seconds;
-            throw failed();
+            return failed();
         }
+        attempt.encrypting = pq.PQstatus(connection) == CONNECTION_SSL_STARTUP;
+        const OtherEnd other(attempt.encrypting ? pq.PQsocket(connection) : -1);
         state = pq.PQconnectPoll(connection);
-        if (state == PGRES_POLLING_FAILED)
-            throw failed();
+        if (state == PGRES_POLLING_FAILED) {
+            attempt.cut = other.isGone(pq.PQerrorMessage(connection));
+            return failed();
+        }
         attempt.reached = attempt.reached || pq.PQstatus(connection) != CONNECTION_STARTED;
     }
     pq.PQsetErrorVerbosity(connection, PQERRORS_DEFAULT);
     pq.PQsetnonblocking(connection, 1);
+    return {};
 }
 
 void Connection::requireOpen() const {

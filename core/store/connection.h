@@ -21,8 +21,9 @@ namespace slopebook::store {
 class Connection {
 public:
     /// stop is asked every 50 ms at least (with 0 of 0); where it says so, Cancelled is thrown. The
-    /// search for the address of a name is the system's own, and cannot be stopped. Throws
-    /// StoreError.
+    /// search for the address of a name is the system's own, and cannot be stopped. Every machine
+    /// that the address names, and every number that a name has, is tried in turn; what is thrown
+    /// (StoreError) is of the one with which it came furthest.
     static Connection open(const Address& address, const Progress& stop = {});
 
     /// One statement with its values bound. Throws StoreError; Cancelled ends the connection, and
@@ -50,8 +51,10 @@ public:
     bool open() const { return m_connection != nullptr; }
 
 private:
-    explicit Connection(const Address& address) : m_asked(address.asked()) {}
-    void begin(const Address& address, const Progress& stop);
+    explicit Connection(Asked asked) : m_asked(std::move(asked)) {}
+    /// Nothing where it is open; of what can be tried elsewhere the failure.
+    std::optional<StoreError> begin(const Address& address, const Host& host, const Progress& stop);
+    void settle(const Progress& stop);
     using Until = std::chrono::steady_clock::time_point;
     /// false: that time was over first
     bool wait(short events, const Progress& stop, std::optional<Until> end = {});

@@ -99,10 +99,35 @@ StoreError serverFailure(const Asked& asked, std::string_view state, const std::
 }
 
 StoreError lostFailure(const Asked& asked, const std::string& words) {
+    if (asked.byHand)
+        return {Kind::Lost,
+                say("The connection to the store at %1 was lost in the middle (%2). Whether it was "
+                    "done there is not known; to ask for it once more does no harm.",
+                    asked.place, firstLine(words))};
     return {Kind::Lost, say("The connection to the store at %1 was lost in the middle (%2). What "
                             "was under way is sent again at the next meeting.",
                             asked.place, firstLine(words))};
 }
+
+namespace {
+/// Of TLS that could not be begun.
+StoreError encryptionFailure(const Asked& asked, const Attempt& attempt) {
+    const std::string& words = attempt.words;
+    if (tells(words, "server does not support SSL"))
+        return {Kind::NoEncryption, say("The store at %1 does not encrypt (TLS), and is not on "
+                                        "this machine. Nothing was sent.",
+                                        asked.place)};
+    if (tells(words, "certificate"))
+        return {Kind::Certificate,
+                say("The certificate of the store at %1 does not fit: %2. Nothing was sent. "
+                    "Who runs the store knows the right name and the certificate to hold it "
+                    "against (~/.postgresql/root.crt).",
+                    asked.place, firstLine(words))};
+    return {Kind::NoEncryption, say("The store at %1 and this machine do not agree on how to "
+                                    "encrypt: %2. Nothing was sent.",
+                                    asked.place, firstLine(words))};
+}
+} // namespace
 
 StoreError connectFailure(const Asked& asked, const Attempt& attempt) {
     const std::string& words = attempt.words;
@@ -117,28 +142,21 @@ StoreError connectFailure(const Asked& asked, const Attempt& attempt) {
     if (attempt.noServer)
         return {Kind::Unresolved,
                 say("The address of the store does not lead anywhere: %1.", firstLine(words))};
-    if (tells(words, "could not translate host name"))
+    if (attempt.unknown)
         return {Kind::Unresolved, say("No machine '%1' is known here. Is its name spelled right, "
                                       "and is there a network?",
                                       asked.host)};
-    if (tells(words, "server does not support SSL"))
-        return {Kind::NoEncryption, say("The store at %1 does not encrypt (TLS), and is not on "
-                                        "this machine. Nothing was sent.",
-                                        asked.place)};
-    for (const char* sign : {"certificate", "SSL error", "SSL"})
-        if (tells(words, sign))
-            return {Kind::Certificate,
-                    say("The certificate of the store at %1 does not fit: %2. Nothing was sent. "
-                        "Who runs the store knows the right name and the certificate to hold it "
-                        "against (~/.postgresql/root.crt).",
-                        asked.place, firstLine(words))};
     if (attempt.waited > 0)
         return {Kind::Unreachable,
                 say("The store at %1 did not answer within %2 s. Is it running, and is there "
                     "a network?",
                     asked.place, attempt.waited)};
+    if (attempt.encrypting && !attempt.cut)
+        return encryptionFailure(asked, attempt);
     if (attempt.reached)
-        return lostFailure(asked, words);
+        return {Kind::Lost, say("The connection to the store at %1 was cut while it was made (%2). "
+                                "Is there a network?",
+                                asked.place, firstLine(words))};
     return {Kind::Unreachable, say("Nothing answers as a store at %1. Is it running, and is there "
                                    "a network?",
                                    asked.place)};

@@ -47,6 +47,7 @@ struct Asked {
     std::string host{};     ///< "store.example.org"
     std::string database{}; ///< its name
     std::string login{};
+    bool byHand = false; ///< a command, not a meeting: what was under way is not sent again
 };
 
 /// From the state (SQLSTATE) of a server's refusal and its own words.
@@ -58,9 +59,12 @@ StoreError lostFailure(const Asked& asked, const std::string& words);
 struct Attempt {
     std::string words{}; ///< libpq's, in English
     bool needsPassword = false;
-    bool reached = false;  ///< somebody took the connection
-    int waited = 0;        ///< seconds, and nobody answered
-    bool noServer = false; ///< not even tried: a service or an option that is none
+    bool unknown = false;    ///< no machine of that name
+    bool reached = false;    ///< somebody took the connection
+    bool encrypting = false; ///< it came as far as that, and no further
+    bool cut = false;        ///< the other end, or the network, ended it
+    int waited = 0;          ///< seconds, and nobody answered
+    bool noServer = false;   ///< not even tried: a service or an option that is none
 };
 StoreError connectFailure(const Asked& asked, const Attempt& attempt);
 

@@ -2,6 +2,8 @@
 #include "core/store/setup.h"
 
 #include "core/model/few.h"
+#include "core/model/letters.h"
+#include "core/model/names.h"
 #include "core/model/phrases/store.h"
 #include "resources/embedded.h"
 
@@ -12,9 +14,22 @@ namespace slopebook::store {
 namespace {
 constexpr int oldestServer = 150000;
 
-/// From here on as who manages the store; who may not is told so.
+constexpr std::size_t longestName = 200; // letters; slopebook.squads
+
+/// From here on as who manages the store: PostgreSQL's role for who owns the database. Who does not
+/// is told so.
 void manage(Connection& store, const Progress& stop) {
-    store.run("SET LOCAL ROLE slopebook_owner", stop);
+    try {
+        store.run("SET LOCAL ROLE pg_database_owner", stop);
+    } catch (const StoreError& error) {
+        if (error.kind() != StoreError::Kind::NotAllowed)
+            throw;
+        const Asked& asked = store.asked();
+        throw StoreError(StoreError::Kind::NotAllowed,
+                         say("'%1' has no right to manage a store at %2: it is made and managed by "
+                             "who owns the database '%3'. Nothing was changed.",
+                             asked.login, asked.place, asked.database));
+    }
 }
 
 int layoutThere(Connection& store, const Progress& stop) {
@@ -31,15 +46,17 @@ int layoutOf(const resources::File& file) {
     return layout;
 }
 
+/// As every name is kept.
 std::string squadName(const std::string& typed) {
-    if (typed.find_first_not_of(" \t") == std::string::npos || typed.size() > 200)
+    auto name = tidyName(typed);
+    if (!name || decoded(*name)->size() > longestName)
         throw BadInput(say("the name of a squad: '%1'", typed),
                        say("a name of at most 200 letters"));
-    if (typed == "Everybody")
+    if (nameKey(*name) == nameKey("Everybody"))
         throw BadInput(say("the name of a squad: '%1'", typed),
                        say("another one: lifts, tests and devices, which are everybody's, stand "
                            "under that"));
-    return typed;
+    return *std::move(name);
 }
 
 May mayFrom(const Rows& rows) {
@@ -48,16 +65,30 @@ May mayFrom(const Rows& rows) {
     return rows.text(0, 0) == "write" ? May::Write : May::Read;
 }
 
-Sixteen squadNamed(Connection& store, const std::string& name, const Progress& stop) {
+/// Without everybody's, in the order of their names.
+std::vector<std::pair<Sixteen, std::string>> squadsIn(Connection& store, const Progress& stop) {
     const Rows rows = store.ask("SELECT id, name FROM slopebook.squads WHERE id <> $1 ORDER BY "
                                 "name COLLATE \"C\"",
                                 {uuidText(everybody)}, stop);
+    std::vector<std::pair<Sixteen, std::string>> squads;
+    for (int i = 0; i < rows.size(); ++i)
+        squads.emplace_back(rows.uuid(i, 0), rows.text(i, 1));
+    return squads;
+}
+
+std::vector<std::string> namesOf(const std::vector<std::pair<Sixteen, std::string>>& squads) {
     std::vector<std::string> names;
-    for (int i = 0; i < rows.size(); ++i) {
-        if (rows.text(i, 1) == name)
-            return rows.uuid(i, 0);
-        names.emplace_back(rows.text(i, 1));
-    }
+    for (const auto& [id, name] : squads)
+        names.push_back(name);
+    return names;
+}
+
+std::pair<Sixteen, std::string> squadNamed(Connection& store, const std::string& name,
+                                           const Progress& stop) {
+    auto squads = squadsIn(store, stop);
+    const std::vector<std::string> names = namesOf(squads);
+    if (const auto found = findName(names, name))
+        return std::move(squads[*found]);
     std::vector<Words> few;
     for (const std::string& one : names)
         few.push_back(asIs(one));
@@ -67,39 +98,46 @@ Sixteen squadNamed(Connection& store, const std::string& name, const Progress& s
                        : say("one of: %1", listed(std::move(few))));
 }
 
-/// What a login is, by what it may now.
-void setRoles(Connection& store, const std::string& role, const Progress& stop) {
+/// What a login may in this store at all, by what it may in its squads now.
+void admit(Connection& store, const std::string& role, const Progress& stop) {
     const Rows held = store.ask(
         "SELECT bool_or(may = 'write'), count(*) FROM slopebook.members WHERE role = $1 AND squad "
         "<> $2",
         {role, uuidText(everybody)}, stop);
-    const bool any = held.integer(0, 1) > 0;
-    const bool writes = any && held.yes(0, 0);
+    Param may;
+    if (held.integer(0, 1) > 0)
+        may = held.yes(0, 0) ? "write" : "read";
     store.ask("DELETE FROM slopebook.members WHERE role = $1 AND squad = $2",
               {role, uuidText(everybody)}, stop);
-    if (any)
+    if (may)
         store.ask("INSERT INTO slopebook.members VALUES ($1, $2, $3)",
-                  {role, uuidText(everybody), writes ? "write" : "read"}, stop);
-    // a name cannot be bound in these; the server itself quotes it
-    const Rows said = store.ask(
-        "SELECT format(CASE WHEN $2::boolean THEN 'GRANT slopebook_coach TO %1$I' ELSE 'REVOKE "
-        "slopebook_coach FROM %1$I' END || '; ' || CASE WHEN $3::boolean THEN 'GRANT "
-        "slopebook_analyst TO %1$I' ELSE 'REVOKE slopebook_analyst FROM %1$I' END, $1::text)",
-        {role, writes ? "t" : "f", any && !writes ? "t" : "f"}, stop);
-    store.run(std::string(said.text(0, 0)).c_str(), stop);
+                  {role, uuidText(everybody), may}, stop);
+    store.ask("SELECT slopebook.admit($1, $2)", {role, may}, stop);
+}
+
+/// A newer layout has rights of its own to give.
+void admitAll(Connection& store, const Progress& stop) {
+    const Rows roles =
+        store.ask("SELECT DISTINCT m.role FROM slopebook.members AS m JOIN pg_roles AS r ON "
+                  "r.rolname = m.role",
+                  {}, stop);
+    for (int i = 0; i < roles.size(); ++i)
+        admit(store, std::string(roles.text(i, 0)), stop);
 }
 } // namespace
 
 Initialised initialise(const Address& address, const std::vector<std::string>& squads,
                        const Progress& stop) {
+    std::vector<std::string> wanted;
     for (const std::string& name : squads)
-        squadName(name);
-    Connection store = Connection::open(address, stop);
+        wanted.push_back(squadName(name));
+    Connection store = Connection::open(address.byHand(), stop);
     if (store.serverVersion() < oldestServer)
         throw StoreError(StoreError::Kind::Refused,
                          say("The server at %1 is PostgreSQL %2; a store needs 15 or newer.",
                              store.asked().place, store.serverVersion() / 10000));
     Moment moment(store, "BEGIN ISOLATION LEVEL READ COMMITTED", stop);
+    manage(store, stop);
     Initialised done;
     done.layoutBefore = layoutThere(store, stop);
     if (done.layoutBefore > storeLayout)
@@ -107,52 +145,53 @@ Initialised initialise(const Address& address, const std::vector<std::string>& s
     for (const resources::File& file : resources::storeLayouts())
         if (layoutOf(file) > done.layoutBefore)
             store.run(std::string(file.text).c_str(), stop);
-    manage(store, stop);
-    for (const std::string& name : squads)
-        if (!store
-                 .ask("INSERT INTO slopebook.squads (name) VALUES ($1) ON CONFLICT (name) DO "
-                      "NOTHING RETURNING name",
-                      {name}, stop)
-                 .empty())
+    if (done.layoutBefore < storeLayout)
+        admitAll(store, stop);
+    std::vector<std::string> there = namesOf(squadsIn(store, stop));
+    for (const std::string& name : wanted)
+        if (!findName(there, name)) {
+            store.ask("INSERT INTO slopebook.squads (name) VALUES ($1)", {name}, stop);
+            there.push_back(name);
             done.squads.push_back(name);
+        }
     moment.keep(stop);
     return done;
 }
 
 Granted grant(const Address& address, const std::string& role, const std::string& squad, May may,
               const Progress& stop) {
-    Connection store = Connection::open(address, stop);
+    Connection store = Connection::open(address.byHand(), stop);
     Moment moment(store, "BEGIN ISOLATION LEVEL READ COMMITTED", stop);
+    manage(store, stop);
     const int layout = layoutThere(store, stop);
     if (layout == 0)
         throw serverFailure(store.asked(), "3F000", "");
     requireLayout(store.asked(), layout);
-    manage(store, stop);
-    const Sixteen id = squadNamed(store, squad, stop);
+    const auto [id, name] = squadNamed(store, squad, stop);
     if (store.ask("SELECT FROM pg_roles WHERE rolname = $1 AND rolcanlogin", {role}, stop).empty())
         throw BadInput(say("the login '%1'", role),
                        say("one that the server knows; who runs it makes one in psql: CREATE ROLE "
                            "... LOGIN, then \\password"));
-    Granted done{.role = role, .squad = squad, .now = may};
+    Granted done{.role = role, .squad = name, .now = may};
     done.before = mayFrom(
         store.ask("DELETE FROM slopebook.members WHERE role = $1 AND squad = $2 RETURNING may",
                   {role, uuidText(id)}, stop));
     if (may != May::Nothing)
         store.ask("INSERT INTO slopebook.members VALUES ($1, $2, $3)",
                   {role, uuidText(id), may == May::Write ? "write" : "read"}, stop);
-    setRoles(store, role, stop);
+    admit(store, role, stop);
     moment.keep(stop);
     return done;
 }
 
 Status status(const Address& address, const Progress& stop) {
-    Connection store = Connection::open(address, stop);
+    Connection store = Connection::open(address.byHand(), stop);
     Status status{.asked = store.asked(),
                   .serverVersion = store.serverVersion(),
                   .encrypted = store.encrypted()};
     Moment moment(store, "BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY", stop);
     const Rows row =
-        store.ask("SELECT layout, id, n, pg_has_role(current_user, 'slopebook_owner', 'member'), "
+        store.ask("SELECT layout, id, n, pg_has_role(current_user, 'pg_database_owner', 'member'), "
                   "pg_total_relation_size('slopebook.atoms') FROM slopebook.store",
                   {}, stop);
     status.layout = row.integer(0, 0);

@@ -11,8 +11,8 @@ struct Initialised {
     std::vector<std::string> squads{}; ///< made now
 };
 /// Makes the store in the address's database, or brings it up to date, and the squads that are not
-/// there; all or nothing. The login must be allowed to make roles and a schema (the first time), or
-/// manage the store (afterwards). Throws StoreError, BadInput.
+/// there; all or nothing. The login must own the database, or be a member of the role that does.
+/// Nothing outside that database is changed. Throws StoreError, BadInput.
 Initialised initialise(const Address& address, const std::vector<std::string>& squads,
                        const Progress& stop = {});
 
@@ -23,8 +23,9 @@ struct Granted {
     May before = May::Nothing, now = May::Nothing;
 };
 /// Lets a login, which must exist, read or write a squad, or no longer see it. A login that writes
-/// somewhere is a coach, one that only reads an analyst. The address's own login must manage the
-/// store. Throws StoreError, and BadInput naming the squads or saying how a login is made.
+/// somewhere is a coach, one that only reads an analyst; in this store alone, whatever it may in
+/// another one. The address's own login must manage the store (own the database). Throws
+/// StoreError, and BadInput naming the squads or saying how a login is made.
 Granted grant(const Address& address, const std::string& role, const std::string& squad, May may,
               const Progress& stop = {});
 

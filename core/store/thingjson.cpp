@@ -116,6 +116,22 @@ std::string contentOfJson(std::string_view kind, const std::optional<Sixteen>& p
     return log::contentOf(uuids, thing).bytes();
 }
 
+namespace {
+[[noreturn]] void refuseOtherwise(const Atom& atom) {
+    throw BadInput(say("%1 of the store that does not say what it was sent as", atom.kind),
+                   say("what its last revision was made from"));
+}
+
+/// Of a removed thing what it said is known by its hash at a step before, from which the last one
+/// is made. (Not always the one before: where two trails met others may stand between.)
+log::Sixteen hashBeforeRemoval(const Atom& atom) {
+    for (auto step = atom.trail.rbegin(); step != atom.trail.rend(); ++step)
+        if (log::stepHash(step->hash, false) == atom.trail.back().hash)
+            return step->hash;
+    refuseOtherwise(atom);
+}
+} // namespace
+
 Atom atomOf(const log::Carried& carried, const Sixteen& squad) {
     const bool shared =
         carried.kind == "lift" || carried.kind == "test" || carried.kind == "device";
@@ -136,13 +152,16 @@ log::Carried carriedOf(const Atom& atom) {
     log::Carried carried{.kind = atom.kind, .uuid = atom.uuid, .alive = atom.alive};
     for (const Step& step : atom.trail)
         carried.trail.push_back({.revision = step.revision, .hash = step.hash});
-    if (!atom.content)
+    if (!atom.content) {
+        if (atom.alive || atom.trail.empty())
+            refuseOtherwise(atom);
+        carried.hash = hashBeforeRemoval(atom);
         return carried;
+    }
     carried.content = contentOfJson(atom.kind, atom.parent, *atom.content);
     carried.hash = log::hashOf(carried.content);
     if (atom.trail.empty() || log::stepHash(carried.hash, atom.alive) != atom.trail.back().hash)
-        throw BadInput(say("%1 of the store that does not say what it was sent as", atom.kind),
-                       say("what its last revision was made from"));
+        refuseOtherwise(atom);
     carried.parent = log::parentOf(carried.content);
     if (const JsonValue said = readJson(*atom.content); atom.kind == "session")
         if (const JsonValue* into = said.member("into"))

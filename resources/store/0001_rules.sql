@@ -3,21 +3,31 @@
 -- Functions name what they use in full and look up nothing else: neither a caller's temporary table
 -- nor an operator of his own stands in for ours.
 
+-- Who holds everybody else up and goes away is ended by the server: for the rest of this transaction
+-- alone, and nobody else's.
+CREATE FUNCTION slopebook.end_if_idle() RETURNS void LANGUAGE plpgsql
+    SET search_path = pg_catalog, pg_temp AS $$
+BEGIN
+    IF current_setting('idle_in_transaction_session_timeout') = '0' THEN
+        PERFORM set_config('idle_in_transaction_session_timeout', '30s', true);
+    END IF;
+END $$;
+
 -- Waits until nobody else writes; held to the end of the transaction.
 CREATE FUNCTION slopebook.hold() RETURNS void LANGUAGE plpgsql SECURITY DEFINER
     SET search_path = pg_catalog, pg_temp AS $$
 BEGIN
+    PERFORM slopebook.end_if_idle();
     PERFORM FROM slopebook.store FOR UPDATE;
 END $$;
 
--- The first writing of a transaction makes a new n.
+-- The first writing of a transaction makes a new n. For stamp() alone: no login may call it, not even
+-- from a trigger on a table of its own.
 CREATE FUNCTION slopebook.count_up() RETURNS bigint LANGUAGE plpgsql SECURITY DEFINER
     SET search_path = pg_catalog, pg_temp AS $$
 DECLARE now bigint;
 BEGIN
-    IF pg_trigger_depth() = 0 THEN
-        RAISE EXCEPTION USING ERRCODE = '42501', MESSAGE = 'only a writing counts';
-    END IF;
+    PERFORM slopebook.end_if_idle();
     IF current_setting('transaction_isolation') <> 'read committed' THEN
         RAISE EXCEPTION USING ERRCODE = 'SB003', MESSAGE = 'the store is written under READ COMMITTED alone';
     END IF;
@@ -26,13 +36,11 @@ BEGIN
     RETURN now;
 END $$;
 
--- What is ours to say of a row, whoever writes it.
-CREATE FUNCTION slopebook.stamp() RETURNS trigger LANGUAGE plpgsql
+-- What is ours to say of a row, whoever writes it. As the owner: it alone counts.
+CREATE FUNCTION slopebook.stamp() RETURNS trigger LANGUAGE plpgsql SECURITY DEFINER
     SET search_path = pg_catalog, pg_temp AS $$
 DECLARE
     lift text;
-    ordinal numeric;
-    load numeric;
     sound boolean;
     counted boolean;
 BEGIN
@@ -56,12 +64,20 @@ BEGIN
     END IF;
     NEW.author := session_user;
     IF NEW.kind = 'set' AND NEW.content IS NOT NULL THEN -- most of all that comes: looked at step by step, soonest done
-        ordinal := (NEW.content -> 'ordinal')::numeric;
-        load := coalesce((NEW.content -> 'load_g')::numeric, 0);
-        sound := ordinal >= 1 AND ordinal <= 1000000 AND ordinal = trunc(ordinal) AND load >= 0 AND load <= 2000000
-            AND load = trunc(load) AND NEW.content ? 'lift' AND pg_column_size(NEW.content) <= 1000000
-            AND NOT jsonb_path_exists(NEW.content, '$.velocities[*] ? (!(@.type() == "number" && @ > 0 && @ < 10)
-                && !(@.type() == "object" && @.velocity.type() == "number" && @.velocity > 0 && @.velocity < 10))');
+        sound := jsonb_typeof(NEW.content) = 'object' AND NEW.content ? 'lift'
+            AND NEW.content - '{lift,ordinal,load_g,maximum,outcome,reason,rpe,excluded,note,velocities}'::text[] = '{}'
+            AND slopebook.whole(NEW.content -> 'ordinal', 1, 1000000)
+            AND (NOT NEW.content ? 'load_g' OR slopebook.whole(NEW.content -> 'load_g', 0, 2000000))
+            AND NOT jsonb_path_exists(NEW.content, '$ ? (@.lift.type() != "string" || @.velocities.type() != "array"
+                || exists(@.velocities[*].type() ? (@ != "number" && @ != "object"))
+                || exists(@.velocities[*] ? (@.type() == "number" && (@ < 1e-300 || @ >= 10)))
+                || exists(@.velocities[*] ? (@.type() == "object" && (!(@.velocity.type() == "number")
+                    || !(@.velocity >= 1e-300 && @.velocity < 10) || @.excluded.type() != "string"
+                    || exists(@.keyvalue() ? (@.key != "velocity" && @.key != "excluded"))))))')
+            AND NOT jsonb_path_exists(NEW.content, '$ ? (@.maximum.type() != "boolean" || @.outcome.type() != "string"
+                || @.reason.type() != "string" || @.excluded.type() != "string" || @.note.type() != "string"
+                || @.rpe.type() != "number" || @.rpe < 0 || @.rpe > 100)')
+            AND slopebook.short(NEW.content);
     ELSE
         sound := NEW.content IS NULL OR slopebook.sound(NEW.kind, NEW.content);
     END IF;
@@ -241,7 +257,7 @@ BEGIN
     PERFORM slopebook.hold();
     SELECT a.squad INTO was FROM slopebook.atoms AS a WHERE a.id = athlete AND a.kind = 'athlete';
     IF was IS NULL OR was = move_athlete.squad
-        OR NOT (pg_has_role(session_user, 'slopebook_owner', 'member')
+        OR NOT (pg_has_role(session_user, 'pg_database_owner', 'member')
             OR 2 = (SELECT count(*) FROM slopebook.members AS m WHERE m.role = session_user AND m.may = 'write'
                 AND m.squad IN (was, move_athlete.squad))) THEN
         RAISE EXCEPTION USING ERRCODE = '42501', MESSAGE = 'no such athlete to be moved there by this login';

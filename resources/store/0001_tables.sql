@@ -1,31 +1,21 @@
 -- SPDX-License-Identifier: GPL-3.0-or-later
 -- The shared store in which many desks meet: PostgreSQL 15 or newer. Run once, in one transaction,
--- by who may make roles and a schema in this database; afterwards slopebook_owner owns it all.
+-- by who owns this database, or is a member of the role that does. Who owns the database owns it all,
+-- by PostgreSQL's own role for that (pg_database_owner, of which nobody has to be made a member). No
+-- role is made here: roles are the whole server's, and two stores on one server would share them.
+-- Rights are given in this database alone, to each login by name (admit()).
 -- Everything that travels is an atom in one table: its rules (revisions, keys, what it hangs on, who
 -- sees it) are the same for every kind, and stand here once. What an atom says is its content, a JSON
 -- object with the columns of the log's own tables; analysts read the views at the end.
 
+-- a schema is made by the database's owner himself: pg_database_owner has no right to the database
 DO $$
-DECLARE made text;
 BEGIN
-    FOREACH made IN ARRAY ARRAY['slopebook_owner', 'slopebook_coach', 'slopebook_analyst'] LOOP
-        IF NOT EXISTS (SELECT FROM pg_catalog.pg_roles WHERE rolname = made) THEN
-            EXECUTE pg_catalog.format('CREATE ROLE %I NOLOGIN', made);
-        END IF;
-    END LOOP;
-    IF NOT pg_catalog.pg_has_role(current_user, 'slopebook_owner', 'member') THEN
-        EXECUTE pg_catalog.format('GRANT slopebook_owner TO %I', current_user);
-    END IF;
-    EXECUTE pg_catalog.format('GRANT CREATE ON DATABASE %I TO slopebook_owner', pg_catalog.current_database());
-    -- who went away in the middle holds nobody up
-    EXECUTE pg_catalog.format('ALTER DATABASE %I SET idle_in_transaction_session_timeout = %L',
-                              pg_catalog.current_database(), '30s');
+    EXECUTE pg_catalog.format('SET LOCAL ROLE %I', (SELECT pg_catalog.pg_get_userbyid(d.datdba)
+        FROM pg_catalog.pg_database AS d WHERE d.datname = pg_catalog.current_database()));
 END $$;
--- who manages the store makes coaches and analysts
-GRANT slopebook_coach, slopebook_analyst TO slopebook_owner WITH ADMIN OPTION;
-
-CREATE SCHEMA slopebook AUTHORIZATION slopebook_owner;
-SET LOCAL ROLE slopebook_owner;
+CREATE SCHEMA slopebook AUTHORIZATION pg_database_owner;
+SET LOCAL ROLE pg_database_owner;
 SET LOCAL search_path = pg_catalog, pg_temp;
 
 -- One row. n counts the writings: a row that is locked until the writing ends, so that who reads up to n
@@ -59,45 +49,6 @@ CREATE TABLE slopebook.members (
     PRIMARY KEY (role, squad)
 );
 
-CREATE FUNCTION slopebook.day(day text) RETURNS date IMMUTABLE STRICT PARALLEL SAFE
-    RETURN CASE WHEN day ~ '^[0-9]{4}-[0-9]{2}-[0-9]{2}$'
-        THEN make_date(substr(day, 1, 4)::int, substr(day, 6, 2)::int, substr(day, 9, 2)::int) END;
-
--- Of a rep: a number, or, where more is said of it, an object with one.
-CREATE FUNCTION slopebook.velocity(rep jsonb) RETURNS float8 IMMUTABLE STRICT PARALLEL SAFE
-    RETURN CASE WHEN jsonb_typeof(rep) = 'number' THEN rep ELSE rep -> 'velocity' END::float8;
-
-CREATE FUNCTION slopebook.whole(number jsonb, lowest bigint, highest bigint) RETURNS boolean IMMUTABLE PARALLEL SAFE
-    RETURN CASE WHEN jsonb_typeof(number) = 'number'
-        THEN number::numeric BETWEEN lowest AND highest AND number::numeric = trunc(number::numeric) ELSE false END;
-
--- Whether a content of that kind can be (of a set: stamp()): the ranges that every log keeps to. A desk
--- looks further.
-CREATE FUNCTION slopebook.sound(kind text, content jsonb) RETURNS boolean IMMUTABLE PARALLEL SAFE
-    RETURN coalesce(jsonb_typeof(content) = 'object' AND pg_column_size(content) <= 1000000 AND CASE
-        WHEN kind IN ('athlete', 'lift', 'device', 'test', 'equipment', 'station')
-            THEN jsonb_typeof(content -> 'name') = 'string' AND btrim(content ->> 'name') <> ''
-        WHEN kind = 'block'
-            THEN btrim(content ->> 'name') <> ''
-                AND slopebook.day(content ->> 'first_day') <= slopebook.day(content ->> 'last_day')
-        WHEN kind = 'session'
-            THEN slopebook.day(content ->> 'day') IS NOT NULL
-                AND slopebook.whole(content -> 'ordinal', 1, 1000000)
-                AND (NOT content ? 'body_mass_g' OR slopebook.whole(content -> 'body_mass_g', 1, 2000000))
-        WHEN kind = 'attempt'
-            THEN content ? 'test' AND slopebook.whole(content -> 'ordinal', 1, 1000000)
-                AND jsonb_typeof(content -> 'value') = 'number'
-                AND NOT jsonb_path_exists(content, '$.value ? (@ <= 0 || @ >= 1000000)')
-        WHEN kind = 'gap'
-            THEN (content ? 'lift') <> (content ? 'test') AND slopebook.whole(content -> 'ordinal', 1, 1000000)
-        WHEN kind = 'lift conditions' THEN content ? 'lift'
-        WHEN kind = 'test conditions' THEN content ? 'test'
-        WHEN kind = 'check load'
-            THEN content ? 'lift' AND slopebook.whole(content -> 'load_g', 0, 2000000)
-        WHEN kind = 'roster' THEN content ? 'athlete' AND slopebook.day(content ->> 'day') IS NOT NULL
-        WHEN kind = 'conflict' THEN content ? 'about'
-        ELSE false END, false);
-
 -- The kind of what an atom hangs on; nothing where it stands by itself.
 CREATE FUNCTION slopebook.parent_kind(kind text) RETURNS text IMMUTABLE PARALLEL SAFE
     RETURN CASE
@@ -130,7 +81,7 @@ CREATE TABLE slopebook.atoms (
     CONSTRAINT key_taken UNIQUE (squad, key) DEFERRABLE INITIALLY DEFERRED,
     CONSTRAINT of_squad CHECK ((kind IN ('lift', 'test', 'device')) = (squad = '00000000-0000-0000-0000-000000000000')),
     CONSTRAINT of_parent CHECK ((slopebook.parent_kind(kind) IS NULL) = (parent IS NULL) OR content IS NULL),
-    CONSTRAINT whole_trail CHECK (cardinality(trail) BETWEEN 1 AND 100000 AND cardinality(hashes) = cardinality(trail)
+    CONSTRAINT whole_trail CHECK (cardinality(trail) BETWEEN 1 AND 2000000 AND cardinality(hashes) = cardinality(trail)
         AND array_position(trail, NULL) IS NULL AND array_position(hashes, NULL) IS NULL),
     CONSTRAINT said CHECK (content IS NOT NULL OR NOT alive),
     CONSTRAINT parent_there FOREIGN KEY (squad, parent) REFERENCES slopebook.atoms (squad, id) DEFERRABLE INITIALLY DEFERRED

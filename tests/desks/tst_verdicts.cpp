@@ -110,6 +110,39 @@ private slots:
         QCOMPARE(verdictOn({here}, {further}), Verdict::Theirs);
     }
 
+    // Why trails are kept whole, however long: where the step is missing at which two copies
+    // parted, one that went back on purpose to what stood before it is taken for one that was never
+    // touched, and its edit goes without being listed. Any step may be that one: files are copied.
+    void aStepLeftOutLosesAnEdit() {
+        const Trail back = trailOf({"a", "b", "a"}), on = trailOf({"a", "b", "c"});
+        const Verdict whole = verdictOn({back}, {on});
+        QVERIFY(whole == Verdict::ChooseMine || whole == Verdict::ChooseTheirs); // listed
+        for (const bool ofMine : {true, false}) {
+            Trail mine = back, theirs = on;
+            Trail& thinned = ofMine ? mine : theirs;
+            thinned.erase(thinned.begin() + 1);
+            QCOMPARE(verdictOn({mine}, {theirs}), Verdict::JoinTheirs); // not listed
+        }
+    }
+
+    // Long trails meet in the time that it takes to sort them.
+    void longTrailsMeet() {
+        Words words;
+        for (int i = 0; i < 100'000; ++i)
+            words.push_back(std::to_string(i % 7));
+        const Trail shared = trailOf(words);
+        Trail one = shared, other = shared;
+        slopebook::log::extend(one, hashOf("b"));
+        slopebook::log::extend(other, hashOf("c"));
+        const Verdict verdict = verdictOn({one}, {other});
+        QCOMPARE(turned(verdict), verdictOn({other}, {one}));
+        const Trail both = joined(one, other);
+        QCOMPARE(both.size(), shared.size() + 3);
+        Trail learned = one;
+        QVERIFY(learn(learned, both));
+        QCOMPARE(learned.size(), both.size());
+    }
+
     // Joined on both desks at once, each is the other's state: nothing swaps.
     void joinedAlikeOnBothDesks() {
         const Trail one = trailOf({"a", "b", "e"});

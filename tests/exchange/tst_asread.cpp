@@ -9,12 +9,16 @@
 #include "tests/exchange/csvfiles.h"
 #include "tests/exchange/toldlog.h"
 
+#include <QDir>
+#include <QTemporaryDir>
 #include <QTest>
 
 #include <algorithm>
+#include <csignal>
 #include <limits>
 #include <map>
 #include <random>
+#include <sys/resource.h>
 #include <tuple>
 
 using namespace slopebook;
@@ -279,6 +283,76 @@ private Q_SLOTS:
             QCOMPARE(count, 3001);
             QVERIFY(came == all);
         }
+    }
+
+    // The place for passing files is the one that TMPDIR names, and nothing stays there; where it
+    // has no room, or is none, that is said, and not taken for rows out of order.
+    void whereRowsAreSortedIsSaid() {
+        const StagedDay session{.athlete = 1, .date = Date{std::chrono::year{2026} / 3 / 14}};
+        const auto sort = [&](std::size_t size) -> std::optional<LogError::Kind> {
+            try {
+                SortedRows sorted(1);
+                for (int i = 0; i < 3; ++i)
+                    sorted.add(session, std::string(size, 'x'));
+                std::int64_t rows = 0;
+                sorted.handBack([&](std::string_view row) { rows += row.size() == size; });
+                if (rows != 3)
+                    return LogError::Kind::Damaged;
+            } catch (const LogError& error) {
+                return error.kind();
+            }
+            return std::nullopt;
+        };
+        const QByteArray before = qgetenv("TMPDIR");
+        QTemporaryDir room;
+        qputenv("TMPDIR", room.path().toUtf8());
+        QCOMPARE(sort(100), std::nullopt);
+        QVERIFY(QDir(room.path()).isEmpty(QDir::AllEntries | QDir::NoDotAndDotDot | QDir::Hidden));
+        qputenv("TMPDIR", room.filePath(QStringLiteral("none")).toUtf8());
+        QVERIFY(sort(100).has_value());
+        QCOMPARE(sort(0), sort(100));  // as long as there is more than one
+        std::vector<std::string> rows; // more than are held in memory
+        for (int day = 0; day < 700; ++day)
+            for (int set = 1; set <= 200; ++set)
+                rows.push_back(isoDate(Date{std::chrono::sys_days{std::chrono::year{2020} / 1 / 5} +
+                                            std::chrono::days{day}}) +
+                               ",Lane 1,Lift 1,1," + std::to_string(set) + ",60,1,0.5,,,,,,,,\n");
+        std::mt19937 dice(17);
+        std::ranges::shuffle(rows, dice);
+        const auto file = m_files.write("apart.csv", textOf(rows));
+        log::Log log = m_files.newLog(std::to_string(++m_logs) + ".slopebook");
+        try {
+            importTidy(log, {file}, {.setsHeld = 1});
+            QFAIL("it had no room");
+        } catch (const LogError& error) {
+            QVERIFY2(QString::fromUtf8(error.what()).contains(QStringLiteral("slopebook-sort")),
+                     error.what());
+        }
+        QVERIFY(log.athletes().empty());
+        if (before.isNull())
+            qunsetenv("TMPDIR");
+        else
+            qputenv("TMPDIR", before);
+    }
+
+    // Of a disk that is full: no file may grow beyond some bytes, as a quota has it.
+    void aFullPlaceForSortingIsSaid() {
+        rlimit was{};
+        QCOMPARE(::getrlimit(RLIMIT_FSIZE, &was), 0);
+        const auto handler = std::signal(SIGXFSZ, SIG_IGN);
+        const rlimit small{.rlim_cur = 1 << 16, .rlim_max = was.rlim_max};
+        QCOMPARE(::setrlimit(RLIMIT_FSIZE, &small), 0);
+        std::optional<LogError::Kind> kind;
+        try {
+            SortedRows sorted(1);
+            for (int i = 0; i < 4; ++i)
+                sorted.add({.athlete = i}, std::string(60'000, 'x'));
+        } catch (const LogError& error) {
+            kind = error.kind();
+        }
+        ::setrlimit(RLIMIT_FSIZE, &was);
+        std::signal(SIGXFSZ, handler);
+        QVERIFY(kind == LogError::Kind::Full);
     }
 
     // Overlapping files, each out of order.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A log that went out as CSV and came back is the same to other logs: every thing has its name and
 // its trail; and what lives in a log under a name never becomes two.
+#include "core/exchange/identitycsv.h"
 #include "core/exchange/tidyexport.h"
 #include "core/log/carried.h"
 #include "core/log/identities.h"
@@ -157,6 +158,72 @@ private Q_SLOTS:
             return lines;
         };
         QCOMPARE(sorted("again/identities.csv"), sorted("out/identities.csv"));
+    }
+
+    // A thing that was edited for years: its trail is longer than a cell of a table or of a sheet
+    // may be, and than SQLite's rows were; the log is sound, one more edit is taken, and it goes
+    // out and comes back whole.
+    void aThingOfManyEditsComesBack() {
+        const CsvFiles files;
+        Log log = files.newLog();
+        tests::import(files, log, tests::tidyHeader + "2026-03-14,Ada,Pull,1,40,1,1.0\n");
+        const auto ada = log.athletes().front();
+        Sixteen uuid{};
+        log::Trail trail;
+        log::visitIdentities(log, [&](const log::Identity& one) {
+            if (one.place.kind == "athlete") {
+                uuid = one.uuid;
+                trail = one.trail;
+            }
+        });
+        const Sixteen said = trail.back().hash;
+        for (int i = 0; i < 40'000; ++i)
+            log::extend(trail, i % 2 == 0 ? log::hashOf("otherwise") : said);
+        log.together([&] {
+            log::adopt(log::connectionOf(log), {.kind = "athlete", .one = raw(ada.id)}, uuid,
+                       trail);
+        });
+        Athlete other = ada.value;
+        other.note = "after all that";
+        log.change(ada.id, other);
+        QVERIFY(log.check().empty());
+        const Living before = livingIn(log);
+        QCOMPARE(before.at(uuid).second.size(), std::size_t(40'002));
+        Log back = files.newLog("back.slopebook");
+        importTidy(back, exported(log, files), {});
+        QVERIFY(livingIn(back) == before);
+        QVERIFY(back.check().empty());
+        // no cell is longer than a sheet's may be
+        std::istringstream text(files.read("out/identities.csv"));
+        std::size_t longest = 0, rows = 0;
+        for (std::string line; std::getline(text, line); ++rows)
+            longest = std::max(longest, line.size());
+        QVERIFY2(longest < 32'000 && rows > 100, std::to_string(longest).c_str());
+    }
+
+    // A long trail that is cut off, or whose rows are in another order, is no trail.
+    void rowsOfALongTrailBelongTogether() {
+        const CsvFiles files;
+        log::Trail trail;
+        for (int i = 0; i < 4; ++i)
+            log::extend(trail, log::hashOf(std::to_string(i)));
+        const std::string hex = log::hexOf(log::bytesOf(trail));
+        const std::string uuid = "6ba7b810-9dad-41d1-80b4-00c04fd430c8";
+        const std::string first = hex.substr(0, 128), second = hex.substr(128);
+        const auto read = [&](const std::string& begin, const std::string& rest) {
+            const auto file = files.write("identities.csv",
+                                          "thing,uuid,name,trail\nathlete," + uuid + ",Ada," +
+                                              begin + "\nathlete," + uuid + ",Ada," + rest + "\n");
+            std::vector<log::Identity> all;
+            readIdentities(file, [&](const log::Identity& one) { all.push_back(one); });
+            return all;
+        };
+        const auto whole = read(first, second);
+        QCOMPARE(whole.size(), std::size_t(1));
+        QVERIFY(whole[0].trail == trail);
+        for (const auto& [one, two] : {std::pair{second, first}, std::pair{first, second + "0"},
+                                       std::pair{first, std::string("xy")}})
+            QVERIFY_THROWS_EXCEPTION(BadInput, read(one, two));
     }
 
     void aStrangersTableGetsNewNames() {

@@ -93,7 +93,8 @@ inline std::string difference(const Said& one, const Said& other) {
         const auto at = other.find(uuid);
         if (at == other.end())
             return "only the first has " + log::kindOfContent(std::get<0>(said)) + " " +
-                   store::uuidText(uuid);
+                   store::uuidText(uuid) + (std::get<1>(said) ? "" : ", removed") + " after " +
+                   std::to_string(std::get<2>(said).size()) + " steps";
         if (at->second != said)
             return log::kindOfContent(std::get<0>(said)) + " " + store::uuidText(uuid) +
                    (std::get<0>(said) != std::get<0>(at->second)   ? " says otherwise"

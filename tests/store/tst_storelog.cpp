@@ -123,6 +123,39 @@ private Q_SLOTS:
         QVERIFY(points > 0);
     }
 
+    // Removed before a log kept what such things had said: its hash is read from its trail, it goes
+    // in and out, and takes the thing away where another log still has it.
+    void aRemovalKnownByItsHashAlone() {
+        const Folder folder;
+        const log::Log log = everything(folder.path(), 1);
+        int tried = 0;
+        for (const auto& [uuid, one] : heldBy(log)) {
+            if (one.alive || one.content.empty())
+                continue;
+            Carried unsaid = one;
+            unsaid.content.clear();
+            unsaid.parent.reset();
+            unsaid.into.reset();
+            Atom atom = store::atomOf(unsaid, m_squad);
+            QVERIFY(!atom.content);
+            QCOMPARE(store::carriedOf(atom).hash, one.hash);
+            // as one that met another's trail: what it said stands further back
+            atom.trail.insert(atom.trail.end() - 1, {newStep(), newStep()});
+            QCOMPARE(store::carriedOf(atom).hash, one.hash);
+            atom.trail.back() = newStep();
+            QVERIFY(refusal([&] { store::carriedOf(atom); }) != "done");
+            atom.alive = true;
+            QVERIFY(refusal([&] { store::carriedOf(atom); }) != "done");
+            ++tried;
+            const Folder elsewhere; // a log that never had it keeps it as it came
+            log::Log other = log::Log::create(elsewhere.path());
+            const Carried came = store::carriedOf(store::atomOf(unsaid, m_squad));
+            other.together([&] { log::adoptRemoved(log::connectionOf(other), came); });
+            QVERIFY(alike(*log::carried(other, uuid), unsaid));
+        }
+        QVERIFY(tried > 0);
+    }
+
     // A store is not believed: a letter otherwise, and the atom is not taken.
     void whatSaysOtherwiseIsNotTaken() {
         const Folder folder;

@@ -14,6 +14,7 @@ class TestStoreRights : public QObject {
     Q_OBJECT
     std::unique_ptr<StoreWorld> m_world;
     std::unique_ptr<Connection> m_admin, m_cora, m_dora;
+    QString m_hers;                ///< a temporary table of cora's
     std::vector<Atom> m_ada, m_bo; ///< cora's in Rowing, dora's in Judo
 
     /// What stands in the store, to the last bit.
@@ -41,6 +42,13 @@ private Q_SLOTS:
         m_bo = smallSquad(m_world->judo, 200, "Bo", "Back squat");
         QCOMPARE(store::push(*m_cora, m_world->begin, m_ada).answer, Answer::Ok);
         QCOMPARE(store::push(*m_dora, m_world->begin, m_bo).answer, Answer::Ok);
+        m_cora->run("CREATE TEMP TABLE hers AS SELECT 'Ada'::text AS a");
+        m_hers = QString::fromStdString(
+            std::string(m_cora
+                            ->ask("SELECT nspname || '.hers' FROM pg_namespace WHERE oid = "
+                                  "pg_my_temp_schema()")
+                            .text(0, 0)));
+        m_admin->run("ANALYZE slopebook.atoms");
     }
 
     // dora at psql, with everything that SQL has: refused by the server, and nothing is otherwise.
@@ -113,14 +121,82 @@ private Q_SLOTS:
         row("DELETE FROM slopebook.ticks", denied);
         row("SELECT slopebook.count_up()", denied);
         row("SET session_replication_role = replica", denied);
+        row("SELECT set_config('session_replication_role', 'replica', false)", denied);
+        for (const char* column : {"version = 1", "author = 'cora'", "key = NULL", "about = NULL",
+                                   "device = NULL", "id = gen_random_uuid()", "kind = 'set'"})
+            row(("UPDATE slopebook.atoms SET " + std::string(column)).c_str(), denied);
+        row("INSERT INTO slopebook.atoms (id, squad, kind, alive, trail, hashes, content, author) "
+            "VALUES (gen_random_uuid(), JUDO, 'athlete', true, ARRAY[gen_random_uuid()], "
+            "ARRAY[gen_random_uuid()], '{\"name\":\"Eve\"}', 'cora')",
+            denied);
+        row("SELECT FROM slopebook.store FOR UPDATE", denied);
+        row("SELECT FROM slopebook.store FOR KEY SHARE", denied);
+        row("BEGIN; LOCK TABLE slopebook.atoms IN EXCLUSIVE MODE", denied);
+        row("BEGIN; LOCK TABLE slopebook.store IN ROW EXCLUSIVE MODE", denied);
+        row("PREPARE TRANSACTION 'for ever'", "ERROR:  ");
+        // from a trigger of her own, where only the store's may
+        row("CREATE FUNCTION pg_temp.bump() RETURNS trigger LANGUAGE plpgsql AS $$BEGIN PERFORM "
+            "slopebook.count_up(); RETURN NEW; END$$; CREATE TEMP TABLE t (a int); CREATE TRIGGER "
+            "b BEFORE INSERT ON t FOR EACH ROW EXECUTE FUNCTION pg_temp.bump(); INSERT INTO t "
+            "VALUES (1)",
+            denied);
+        for (const char* ours : {"stamp", "look_at_references", "look_at_erased", "look_at_squad"})
+            row(("CREATE TEMP TABLE t (LIKE slopebook.atoms); CREATE TRIGGER b BEFORE INSERT ON t "
+                 "FOR EACH ROW EXECUTE FUNCTION slopebook." +
+                 std::string(ours) + "()")
+                    .c_str(),
+                denied);
+        const char* mine = "CREATE FUNCTION pg_temp.f() RETURNS trigger LANGUAGE plpgsql AS "
+                           "$$BEGIN RETURN NULL; END$$; ";
+        row((std::string(mine) + "CREATE TRIGGER mine BEFORE INSERT ON slopebook.atoms FOR EACH "
+                                 "ROW EXECUTE FUNCTION pg_temp.f()")
+                .c_str(),
+            denied);
+        row("CREATE RULE mine AS ON INSERT TO slopebook.atoms DO INSTEAD NOTHING", denied);
+        row("CREATE TEMP TABLE t () INHERITS (slopebook.atoms)", denied);
+        row("CREATE TEMP TABLE t (a uuid REFERENCES slopebook.atoms)", denied);
+        row("CREATE POLICY mine ON slopebook.atoms USING (true)", denied);
+        row("CREATE INDEX mine ON slopebook.atoms (id)", denied);
+        row("ALTER VIEW slopebook.points SET (security_invoker = false)", denied);
+        row("ALTER FUNCTION slopebook.hold() SECURITY INVOKER", denied);
+        row("CREATE TEMP TABLE coming AS SELECT ADA::uuid AS id, ROWING::uuid AS squad, 'athlete' "
+            "AS "
+            "kind, NULL::uuid AS parent, true AS alive, ARRAY[gen_random_uuid()] AS trail, "
+            "ARRAY[gen_random_uuid()] AS hashes, '{\"name\":\"Eve\"}'::jsonb AS content; SELECT "
+            "slopebook.push(1, 0, (SELECT tag FROM slopebook.ticks WHERE n = 0), NULL)",
+            denied);
+        row("CREATE TEMP SEQUENCE turns; CREATE FUNCTION pg_temp.squad() RETURNS uuid LANGUAGE sql "
+            "VOLATILE AS $$SELECT CASE WHEN nextval('pg_temp.turns') > 1 THEN ROWING ELSE JUDO "
+            "END::uuid$$; CREATE TEMP VIEW coming AS SELECT gen_random_uuid() AS id, "
+            "pg_temp.squad() AS squad, 'athlete' AS kind, NULL::uuid AS parent, true AS alive, "
+            "ARRAY[gen_random_uuid()] AS trail, ARRAY[gen_random_uuid()] AS hashes, "
+            "'{\"name\":\"Eve\"}'::jsonb AS content; SELECT slopebook.push(1, 0, (SELECT tag FROM "
+            "slopebook.ticks WHERE n = 0), NULL)",
+            denied);
+        // what others do, and what is known of what they have
+        row("SELECT * FROM HERS", denied);
+        row("INSERT INTO HERS VALUES ('x')", denied);
+        row("SELECT count(*) FROM pg_stats WHERE schemaname = 'slopebook' AND tablename = 'atoms'",
+            "0");
+        row("SELECT count(*) FROM pg_statistic", denied);
+        row("SELECT count(*) FROM pg_stat_activity WHERE usename = 'cora' AND query LIKE "
+            "'%hers%'",
+            "0");
+        row("SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE usename = 'cora'",
+            denied);
+        row("SELECT lo_import('/etc/passwd')", denied);
         // rights
         row("INSERT INTO slopebook.members VALUES ('dora', ROWING, 'write')", denied);
         row("UPDATE slopebook.members SET may = 'write'", denied);
-        row("GRANT slopebook_owner TO dora", "ERROR:  ");
-        row("SET ROLE slopebook_owner", denied);
+        row("GRANT pg_database_owner TO dora", "ERROR:  ");
+        row("SET ROLE pg_database_owner", denied);
+        row("SET ROLE admin", denied);
+        row("SET ROLE pg_write_all_data", denied);
+        row("SELECT slopebook.admit('dora', 'write')", denied);
+        row("ALTER ROLE dora SUPERUSER", denied);
+        row("ALTER DATABASE squad SET search_path = evil", denied);
         row("SET ROLE cora", denied);
         row("SET SESSION AUTHORIZATION cora", denied);
-        row("SET ROLE slopebook_coach; SELECT count(*) FROM slopebook.atoms", "0");
         row("ALTER TABLE slopebook.atoms DISABLE ROW LEVEL SECURITY", denied);
         row("DROP POLICY see ON slopebook.atoms", denied);
         row("ALTER TABLE slopebook.atoms DISABLE TRIGGER ALL", denied);
@@ -168,6 +244,7 @@ private Q_SLOTS:
         sql.replace(QStringLiteral("ROWING"), quoted(m_world->rowing));
         sql.replace(QStringLiteral("JUDO"), quoted(m_world->judo));
         sql.replace(QStringLiteral("ADA"), quoted(m_ada[1].uuid));
+        sql.replace(QStringLiteral("HERS"), m_hers);
         sql.replace(QStringLiteral("BO,"), quoted(m_bo[1].uuid) + u',');
         if (sql.contains(QStringLiteral("evil"))) // an institute that is generous with its database
             m_admin->run("GRANT CREATE ON DATABASE squad TO dora");
@@ -189,8 +266,9 @@ private Q_SLOTS:
     // That the rows above can fail at all: a view without security_invoker, as one is made by
     // default, shows another squad's.
     void aViewMadeCarelesslyWouldLeak() {
-        m_world->server.sql("SET ROLE slopebook_owner; CREATE VIEW slopebook.leak AS SELECT * FROM "
-                            "slopebook.atoms; GRANT SELECT ON slopebook.leak TO slopebook_coach");
+        m_world->server.sql(
+            "SET ROLE pg_database_owner; CREATE VIEW slopebook.leak AS SELECT * FROM "
+            "slopebook.atoms; GRANT SELECT ON slopebook.leak TO dora");
         const auto seen = m_dora->ask("SELECT count(*) FROM slopebook.leak WHERE squad = $1",
                                       {store::uuidText(m_world->rowing)});
         QCOMPARE(seen.integer(0, 0), std::int64_t(5));
@@ -315,6 +393,92 @@ private Q_SLOTS:
         QVERIFY(refusal([&] { move(asAdmin, m_world->judo); }).find("has that name") !=
                 std::string::npos);
         QCOMPARE(whole(), still);
+    }
+
+    // A store is its database's alone: another on the same server, of another owner, who may make
+    // no roles, is made, has its own people, and neither takes from the other nor changes a
+    // setting.
+    void twoStoresOnOneServer() {
+        Postgres& server = m_world->server;
+        for (const char* login : {"othello", "anna", "bert"})
+            server.addLogin(login);
+        server.sql("CREATE ROLE chiefs NOLOGIN; GRANT chiefs TO anna; ALTER ROLE anna NOINHERIT");
+        server.sql("CREATE DATABASE two OWNER othello", "postgres");
+        server.sql("CREATE DATABASE three OWNER chiefs", "postgres");
+        const auto roles = [&] {
+            return server.sql("SELECT string_agg(rolname || ' ' || rolsuper || rolcreaterole, ',' "
+                              "ORDER BY rolname) FROM pg_roles") +
+                   server.sql("SELECT count(*) FROM pg_auth_members");
+        };
+        const std::string before = roles();
+        const auto at = [&](const char* login, const char* database) {
+            return store::Address::read(server.address(login, database));
+        };
+        using store::May;
+        QVERIFY(refusal([&] {
+                    store::initialise(at("bert", "three"), {"Judo"});
+                }).find("who owns the database 'three'") != std::string::npos);
+        store::initialise(at("othello", "two"), {"Judo"});
+        store::initialise(at("anna", "three"), {"Judo"});
+        QVERIFY(store::status(at("othello", "two")).manages);
+        for (const char* other : {"othello", "anna"})
+            QVERIFY(refusal([&] {
+                        store::grant(at(other, "squad"), other, "Rowing", May::Write);
+                    }).find("who owns the database 'squad'") != std::string::npos);
+        // cora, who writes in the first
+        for (const auto& [owner, database] :
+             {std::pair{"othello", "two"}, std::pair{"anna", "three"}}) {
+            QVERIFY(refusal([&] { store::status(at("cora", database)); }).find("no right") !=
+                    std::string::npos);
+            store::grant(at(owner, database), "cora", "Judo", May::Read);
+            Connection there = Connection::open(at("cora", database));
+            QVERIFY(!store::squadsOf(there)[0].mayWrite);
+            store::grant(at(owner, database), "cora", "Judo", May::Nothing);
+            QVERIFY(refusal([&] { store::squadsOf(there); }) != "done");
+        }
+        m_ada[3] = edited(m_ada[3], *m_ada[3].content);
+        QCOMPARE(store::push(*m_cora, m_world->begin, std::vector{m_ada[3]}).answer, Answer::Ok);
+        QCOMPARE(roles(), before);
+        QCOMPARE(server.sql("SELECT count(*) FROM pg_db_role_setting"), std::string("0"));
+        // a squad's name as it is kept, whichever way it is typed
+        const std::string composed = "J\xC3\xBCnger", apart = "  Ju\xCC\x88nger  ";
+        QCOMPARE(store::initialise(at("othello", "two"), {apart}).squads,
+                 std::vector<std::string>{composed});
+        QVERIFY(store::initialise(at("othello", "two"), {composed, apart, "judo"}).squads.empty());
+        QCOMPARE(store::grant(at("othello", "two"), "cora", apart, May::Read).squad, composed);
+        std::string long200;
+        for (int i = 0; i < 200; ++i)
+            long200 += "\xC3\xBC";
+        QCOMPARE(store::initialise(at("othello", "two"), {long200}).squads.size(), std::size_t(1));
+        for (const std::string& none : {long200 + "x", std::string("\xE2\x80\x8B "),
+                                        std::string("\xFF"), std::string("everybody")})
+            QVERIFY(refusal([&] { store::initialise(at("othello", "two"), {none}); }) != "done");
+    }
+
+    // Rights are kept by name: a login that has some cannot be dropped unnoticed.
+    void whoHasRightsIsNotDropped() {
+        m_world->server.addLogin("fay");
+        const auto admin = store::Address::read(m_world->server.address("admin"));
+        store::grant(admin, "fay", "Judo", store::May::Read);
+        const auto dropped = m_world->server.tryPsql("admin", "DROP ROLE fay");
+        QVERIFY2(dropped.exit != 0 && dropped.out.find("cannot be dropped") != std::string::npos,
+                 dropped.out.c_str());
+        store::grant(admin, "fay", "Judo", store::May::Nothing);
+        QCOMPARE(m_world->server.tryPsql("admin", "DROP ROLE fay").exit, 0);
+        QCOMPARE(m_world->count("slopebook.members WHERE role = 'fay'"), 0);
+    }
+
+    // Who holds the store up by hand and goes away is ended; nobody else's sessions are.
+    void whoHoldsItUpIsEnded() {
+        const auto ran = m_world->server.tryPsql(
+            "dora", "SHOW idle_in_transaction_session_timeout; BEGIN; SELECT slopebook.hold(); "
+                    "SHOW idle_in_transaction_session_timeout; ROLLBACK; "
+                    "SHOW idle_in_transaction_session_timeout");
+        QVERIFY2(ran.exit == 0 && ran.out == "0\n\n30s\n0\n", ran.out.c_str());
+        const auto wrote = m_world->server.tryPsql(
+            "dora", "BEGIN; UPDATE slopebook.atoms SET alive = alive WHERE kind = 'athlete'; "
+                    "SHOW idle_in_transaction_session_timeout; ROLLBACK");
+        QVERIFY2(wrote.exit == 0 && wrote.out == "30s\n", wrote.out.c_str());
     }
 
     // Who manages the store cannot leave something behind that speaks of nothing.

@@ -98,6 +98,15 @@ store-init 0 store init STORE --squad Rowing --squad Judo
 store-again 0 store init STORE
 store-grant 0 store grant STORE --login cora --squad Rowing --may write
 store-status 0 store status STORE
+backup-desk 0 backup SAMPLE OUT/desk.slopebook
+backup-other 0 backup SAMPLE OUT/otherdesk.slopebook
+sync-first 0 sync OUT/desk.slopebook --store CORA
+sync-nothing 0 sync OUT/desk.slopebook
+change-other 0 change athlete OUT/otherdesk.slopebook --athlete Cora --note there
+change-desk 0 change athlete OUT/desk.slopebook --athlete Cora --note here
+sync-desk 0 sync OUT/desk.slopebook
+sync-conflict 0 sync OUT/otherdesk.slopebook --store CORA --squad Rowing
+sync-leave 0 sync OUT/desk.slopebook --leave
 include-set 0 include LOG --athlete Ada --lift Rising --session 2026-03-14 --set 1
 )";
 
@@ -201,6 +210,7 @@ private Q_SLOTS:
             QFAIL(error.what());
         }
         const QString store = QString::fromStdString(server->address("admin"));
+        const QString cora = QString::fromStdString(server->address("cora"));
         for (const QString& line : QString::fromUtf8(asked).split(u'\n', Qt::SkipEmptyParts)) {
             QStringList words = QProcess::splitCommand(line);
             const QString name = words.takeFirst();
@@ -209,6 +219,7 @@ private Q_SLOTS:
             words.replaceInStrings(u"LOG"_s, log);
             words.replaceInStrings(u"OUT"_s, out);
             words.replaceInStrings(u"STORE"_s, store);
+            words.replaceInStrings(u"CORA"_s, cora);
             const Ran ran = runProgram(words + QStringList{u"--json"_s});
             QVERIFY2(ran.exit == exit,
                      qPrintable(name + u": "_s + QString::fromUtf8(ran.err + ran.out)));

@@ -48,6 +48,15 @@ inline constexpr std::string_view store[]{
     translate("Phrases", "The connection to the store at %1 was lost in the middle (%2). What was "
                          "under way is sent again at the next meeting."),
     translate("Phrases",
+              "The connection to the store at %1 was lost in the middle (%2). Whether it was done "
+              "there is not known; to ask for it once more does no harm."),
+    translate("Phrases", "The connection to the store at %1 was cut while it was made (%2). Is "
+                         "there a network?"),
+    translate("Phrases", "The store at %1 and this machine do not agree on how to encrypt: %2. "
+                         "Nothing was sent."),
+    translate("Phrases", "'%1' has no right to manage a store at %2: it is made and managed by who "
+                         "owns the database '%3'. Nothing was changed."),
+    translate("Phrases",
               "The store at %1 asks for a password of '%2', and there is none. It is looked for "
               "where PostgreSQL's programs look: in a line of ~/.pgpass, or in PGPASSWORD."),
     translate("Phrases", "The address of the store does not lead anywhere: %1."),
