@@ -277,7 +277,7 @@ private Q_SLOTS:
         QVERIFY(desk.line());
         QCOMPARE(meetings::joined(desk.log())->squad, std::string("Rowing"));
         QTRY_VERIFY_WITH_TIMEOUT(desk.hasMet(), soon);
-        QVERIFY(world().count("slopebook.sets") > 0);
+        QVERIFY(world().count("slopebook.atoms WHERE kind = 'set'") > 0);
         keepPicture(*desk.window, u"met"_s);
     }
 
@@ -336,13 +336,8 @@ private Q_SLOTS:
                        "'cora'");
         } else if (what == QLatin1String("layout")) {
             server.sql("UPDATE slopebook.store SET layout = 9");
-        } else if (what == QLatin1String("gone")) {
-            world().server.killHard();
         } else {
-            server.sql("REVOKE USAGE ON SCHEMA slopebook FROM PUBLIC; DO $$DECLARE r text; BEGIN "
-                       "FOR r IN SELECT rolname FROM pg_roles WHERE rolname NOT LIKE 'pg\\_%' AND "
-                       "NOT rolsuper LOOP EXECUTE format('REVOKE USAGE ON SCHEMA slopebook FROM "
-                       "%I', r); END LOOP; END$$");
+            world().server.killHard();
         }
         keeper.meetNow();
         QTRY_VERIFY_WITH_TIMEOUT(desk.told().contains(said), soon);
@@ -360,9 +355,6 @@ private Q_SLOTS:
             server.sql("UPDATE slopebook.store SET layout = 1");
         else if (what == QLatin1String("gone"))
             world().server.start();
-        else if (what == QLatin1String("right"))
-            store::grant(store::Address::read(server.address("admin")), "cora", "Rowing",
-                         store::May::Write);
         keeper.meetNow();
         QTRY_VERIFY2_WITH_TIMEOUT(!keeper.state().trouble && !keeper.state().meets,
                                   qPrintable(desk.told()), soon);
@@ -406,7 +398,8 @@ private Q_SLOTS:
         // What was sent and not acknowledged goes once.
         meet(file);
         meet(file);
-        QCOMPARE(world().server.sql("SELECT count(*) FROM slopebook.sets WHERE load_g = 54000"),
+        QCOMPARE(world().server.sql("SELECT count(*) FROM slopebook.atoms WHERE kind = 'set' AND "
+                                    "(content->>'load_g') = '54000'"),
                  std::string("2"));
     }
 

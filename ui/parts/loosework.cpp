@@ -13,7 +13,7 @@ namespace slopebook::ui {
 
 namespace {
 /// Longer than what asks for it every 50 ms takes to hear of it, shorter than one sees.
-constexpr std::chrono::milliseconds moment{200};
+constexpr std::chrono::milliseconds aMoment{200};
 constexpr std::chrono::milliseconds tellsEvery{50};
 } // namespace
 
@@ -90,7 +90,7 @@ void LooseWork::leave() {
         m_run->owner = nullptr;
     }
     m_run.reset();
-    m_ended.wait_for(moment);
+    m_ended.wait_for(aMoment);
 }
 
 } // namespace slopebook::ui

@@ -21,6 +21,7 @@ namespace slopebook::ui {
 
 namespace {
 constexpr int fieldWidth = 420;
+constexpr int answerLines = 3; ///< nothing moves for most of them
 
 QLabel* wrapped(const QString& words) {
     auto* label = new QLabel(words);
@@ -30,7 +31,7 @@ QLabel* wrapped(const QString& words) {
     return label;
 }
 
-QLabel* hint(const QString& words, QWidget* field) {
+QLabel* hintUnder(const QString& words, QWidget* field) {
     auto* label = wrapped(words);
     label->setForegroundRole(QPalette::PlaceholderText);
     field->setAccessibleDescription(words);
@@ -51,12 +52,12 @@ JoinDialog::JoinDialog(std::filesystem::path log, const QString& address, const 
 
 void JoinDialog::build() {
     auto* form = new QFormLayout;
-    form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+    form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     const auto add = [&](const QString& label, QWidget* field, const QString& below) {
         QString name = label;
         field->setAccessibleName(name.remove(u'&'));
         form->addRow(label, field);
-        form->addRow(QString(), hint(below, field));
+        form->addRow(QString(), hintUnder(below, field));
     };
     m_address->setObjectName(QStringLiteral("storeAddress"));
     m_address->setPlaceholderText(QStringLiteral("postgresql://LOGIN@HOST/DATABASE"));
@@ -68,6 +69,8 @@ void JoinDialog::build() {
         tr("What is new here goes to it. The store names those in which this login may write."));
     m_told->setObjectName(QStringLiteral("joinTold"));
     m_told->setAccessibleDescription(tr("What the store answered"));
+    m_told->setAlignment(Qt::AlignTop);
+    m_told->setMinimumHeight(answerLines * m_told->fontMetrics().lineSpacing());
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     m_ask = buttons->addButton(tr("As&k the store"), QDialogButtonBox::ActionRole);
     m_join = buttons->addButton(tr("&Join"), QDialogButtonBox::AcceptRole);
@@ -93,7 +96,7 @@ void JoinDialog::forget() {
     m_known = false;
     m_squad->clear();
     m_squad->setEnabled(false);
-    m_told->clear();
+    tell({});
     rest();
 }
 
@@ -108,7 +111,7 @@ void JoinDialog::rest() {
 }
 
 void JoinDialog::work(const QString& words, LooseWork::Work work) {
-    m_told->setText(words);
+    tell(words);
     m_work.start(std::move(work));
     rest();
 }
@@ -129,7 +132,7 @@ void JoinDialog::reject() {
     }
     m_work.leave();
     rest();
-    m_told->setText(tr("Stopped. Nothing was changed."));
+    tell(tr("Stopped. Nothing was changed."));
     m_address->setFocus();
 }
 
@@ -170,8 +173,8 @@ void JoinDialog::answered(const Answer& answer) {
     }
     m_squad->setCurrentIndex(std::max(0, m_squad->findText(m_before)));
     m_known = true;
-    m_told->setText(tr("The store answers. All that this log holds goes to it with the first "
-                       "meeting, and what the squads there hold comes."));
+    tell(tr("The store answers. All that this log holds goes to it with the first "
+            "meeting, and what the squads there hold comes."));
     rest();
     (m_squad->count() > 1 ? static_cast<QWidget*>(m_squad) : m_join)->setFocus();
 }
@@ -202,6 +205,13 @@ void JoinDialog::joined(const std::exception_ptr& error) {
         QDialog::accept();
 }
 
+void JoinDialog::tell(const QString& words) {
+    m_told->setText(words);
+    const int wanted = layout()->totalHeightForWidth(width());
+    if (isVisible() && height() < wanted)
+        resize(width(), wanted);
+}
+
 void JoinDialog::refuse(const std::exception_ptr& error) {
     try {
         std::rethrow_exception(error);
@@ -213,7 +223,7 @@ void JoinDialog::refuse(const std::exception_ptr& error) {
 }
 
 void JoinDialog::refuse(const QString& why) {
-    m_told->setText(QStringLiteral("\u26a0 ") + why);
+    tell(QStringLiteral("\u26a0 ") + why);
     m_address->setFocus();
     m_address->selectAll();
 }

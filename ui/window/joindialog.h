@@ -46,6 +46,7 @@ private:
     void refuse(const std::exception_ptr& error);
     void refuse(const QString& why);
     void forget();
+    void tell(const QString& words);
 
     std::filesystem::path m_log;
     QString m_before; ///< the squad that it went to before

@@ -11,6 +11,10 @@
 
 namespace slopebook::ui {
 
+namespace {
+constexpr int newsWide = 720, newsHigh = 400; // px, with a list
+} // namespace
+
 StoreDialog::StoreDialog(StoreKeeper& keeper, const Logbook& logbook, QWidget* parent)
     : QDialog(parent), m_keeper(keeper), m_logbook(logbook), m_sentences(new QLabel),
       m_list(new QTreeWidget) {
@@ -26,6 +30,7 @@ void StoreDialog::build() {
     m_sentences->setObjectName(QStringLiteral("storeSentences"));
     layOutMergeRows(*m_list);
     m_list->setObjectName(QStringLiteral("storeNews"));
+    m_list->hide(); // until there is something in it
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
     const auto button = [&](const QString& words, const char* name, auto deed) {
         auto* made = buttons->addButton(words, QDialogButtonBox::ActionRole);
@@ -42,9 +47,8 @@ void StoreDialog::build() {
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(m_sentences);
     layout->addWidget(m_list, 1);
-    layout->addStretch();
     layout->addWidget(buttons);
-    resize(720, 400);
+    resize(newsWide, layout->totalHeightForWidth(newsWide));
 }
 
 void StoreDialog::fill() {
@@ -61,6 +65,9 @@ void StoreDialog::fill() {
     m_list->clear();
     fillNews(*m_list, state.news, m_logbook.loadUnit());
     m_list->setVisible(m_list->topLevelItemCount() > 0);
+    const int wanted = m_list->isHidden() ? layout()->totalHeightForWidth(newsWide) : newsHigh;
+    if (height() < wanted)
+        resize(newsWide, wanted);
     if (m_list->topLevelItemCount() > 0)
         m_list->setCurrentItem(m_list->topLevelItem(0));
 }

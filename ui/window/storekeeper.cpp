@@ -12,7 +12,7 @@ namespace {
 using namespace std::chrono_literals;
 
 constexpr std::chrono::milliseconds afterEntry = 3s; ///< several sets go together
-constexpr std::chrono::milliseconds afterNews = 300ms, afterLoss = 1s, every = 60s;
+constexpr std::chrono::milliseconds afterNews = 300ms, afterLoss = 1s, everyMinute = 60s;
 constexpr std::chrono::milliseconds seenAfter = 600ms; ///< a short meeting does not flicker
 constexpr std::chrono::seconds firstPause = 15s, longestPause = 600s;
 
@@ -151,7 +151,7 @@ void StoreKeeper::meetingEnded(const MeetingEnd& end) {
         beginMeeting();
         return;
     }
-    meetIn(every);
+    meetIn(everyMinute);
     listen();
 }
 

@@ -78,9 +78,10 @@ QString briefly(LogError::Kind kind) {
 /// "14:05", of another day with that.
 QString timeText(const QDateTime& at, const QDateTime& now) {
     const QDateTime here = at.toLocalTime();
+    const QString time = here.time().toString(QStringLiteral("HH:mm"));
     if (here.date() == now.toLocalTime().date())
-        return QLocale().toString(here.time(), QLocale::ShortFormat);
-    return QLocale().toString(here, QLocale::ShortFormat);
+        return time;
+    return QLocale().toString(here.date(), QLocale::ShortFormat) + u' ' + time;
 }
 
 /// What stands behind the first clause of the line.
