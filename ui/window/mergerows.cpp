@@ -9,6 +9,10 @@
 
 namespace slopebook::ui {
 
+namespace {
+constexpr int rowAir = 8; // px
+} // namespace
+
 void layOutMergeRows(QTreeWidget& list) {
     list.setHeaderLabels({MergeDialog::tr("What"), MergeDialog::tr("Of"), MergeDialog::tr("How")});
     list.setRootIsDecorated(false);
@@ -22,6 +26,8 @@ void addMergeRow(QTreeWidget& list, const QStringList& cells) {
     auto* item = new QTreeWidgetItem(&list, cells);
     for (int column = 0; column < 3; ++column)
         item->setToolTip(column, item->text(column));
+    item->setSizeHint(1,
+                      {0, list.fontMetrics().height() + rowAir}); // of a column that is not fitted
 }
 
 void fillMergeRows(QTreeWidget& list, const desks::MergeReport& report, LoadUnit unit) {

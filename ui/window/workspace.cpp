@@ -213,7 +213,7 @@ void Workspace::lookForOthersWrites() {
 void Workspace::showStore(StoreLine* line) {
     delete std::exchange(m_store, line);
     if (line)
-        m_footRow->addWidget(line);
+        m_footRow->addWidget(line, 0, Qt::AlignRight);
 }
 
 void Workspace::say(const QString& message) {
