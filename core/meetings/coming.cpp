@@ -99,6 +99,8 @@ desks::MergeReport takeOne(log::Log& log, const std::vector<Atom>& atoms, const 
     desks::MergeReport report;
     log.together([&] {
         log::Connection& db = log::connectionOf(log);
+        if (!log::meetsStore(db)) // it has left meanwhile
+            throw Cancelled{};
         Slots known;
         const Desk coming = deskOf(known, atoms, places);
         const desks::ReadDesk before = desks::readAround(known, log, coming);

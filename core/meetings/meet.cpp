@@ -75,8 +75,23 @@ public:
     }
 
 private:
+    /// In one transaction: nothing where the log has left the store meanwhile, or joined another.
+    template <class Work>
+    void together(const Work& work) {
+        m_log.together([&] {
+            log::Connection& db = log::connectionOf(m_log);
+            const auto store = log::joinedStore(db);
+            if (!store || store->id != m_id)
+                throw LogError(LogError::Kind::Conflict,
+                               say("'%1' meets no store. Join it to one first.",
+                                   log::shown(m_log.file())));
+            work(db);
+        });
+    }
+
     void requireSameStore() {
-        if (store::idOf(m_store, m_progress) != knownBy(m_log).store.id)
+        m_id = knownBy(m_log).store.id;
+        if (store::idOf(m_store, m_progress) != m_id)
             throw store::StoreError(
                 store::StoreError::Kind::NoStore,
                 say("The store at %1 is another one than this log has met. Nothing was changed. "
@@ -111,8 +126,7 @@ private:
         });
         if (now.empty() && gone.empty())
             return;
-        m_log.together([&] {
-            log::Connection& db = log::connectionOf(m_log);
+        together([&](log::Connection& db) {
             for (const log::JoinedSquad& one : gone)
                 log::eraseSquad(db, one.id);
             for (const log::JoinedSquad& one : now)
@@ -167,14 +181,13 @@ private:
     }
 
     void forgetMarks() {
-        m_log.together([&] { log::eraseMarksAbove(log::connectionOf(m_log), -1); });
+        together([](log::Connection& db) { log::eraseMarksAbove(db, -1); });
     }
 
     /// Only what was taken moves how far squads were taken.
     void noteTaken(const store::Mark& now, std::int64_t firstLeftOut) {
         const std::int64_t upTo = firstLeftOut > 0 ? std::min(now.n, firstLeftOut - 1) : now.n;
-        m_log.together([&] {
-            log::Connection& db = log::connectionOf(m_log);
+        together([&](log::Connection& db) {
             for (log::JoinedSquad squad : log::joinedSquads(db))
                 if (squad.taken < upTo) {
                     squad.taken = upTo;
@@ -189,7 +202,7 @@ private:
         Going going = whatGoes(m_log);
         m_report.held = going.held;
         if (!going.untold.empty())
-            m_log.together([&] { log::eraseUnsent(log::connectionOf(m_log), going.untold); });
+            together([&](log::Connection& db) { log::eraseUnsent(db, going.untold); });
         if (going.atoms.empty())
             return Answer::Ok;
         const auto highest = knownBy(m_log).highest();
@@ -200,8 +213,8 @@ private:
             return pushed.answer;
         m_report.went += pushed.wrote;
         noteSent(m_log, going.atoms, pushed.now.n);
-        m_log.together([&] {
-            log::putMark(log::connectionOf(m_log), {.n = pushed.now.n, .tag = pushed.now.tag});
+        together([&](log::Connection& db) {
+            log::putMark(db, {.n = pushed.now.n, .tag = pushed.now.tag});
         });
         m_wrote = true;
         return Answer::Ok;
@@ -228,10 +241,10 @@ private:
     MeetingReport finish() {
         const Known known = knownBy(m_log);
         if (m_wrote || known.store.met.empty())
-            m_log.together([&] {
-                log::JoinedStore now = known.store;
+            together([&](log::Connection& db) {
+                log::JoinedStore now = *log::joinedStore(db);
                 now.met = m_now;
-                log::setJoinedStore(log::connectionOf(m_log), now);
+                log::setJoinedStore(db, now);
             });
         const log::Moment moment(m_log);
         m_report.waiting = log::countUnsent(log::connectionOf(m_log));
@@ -243,6 +256,7 @@ private:
     const std::string& m_now;
     const Progress& m_progress;
     MeetingReport m_report;
+    store::Sixteen m_id{}; ///< the store's
     bool m_wrote = false;
 };
 } // namespace

@@ -120,6 +120,10 @@ void CuttingProxy::pass(int client) {
     bool goesOn = ::connect(server, reinterpret_cast<const sockaddr*>(&place), sizeof place) == 0;
     std::string held;
     while (goesOn && !m_ends) {
+        if (m_stalls) {
+            ::poll(nullptr, 0, 20);
+            continue;
+        }
         std::array<pollfd, 2> ready{pollfd{client, POLLIN, 0}, pollfd{server, POLLIN, 0}};
         if (::poll(ready.data(), ready.size(), 20) <= 0)
             continue;

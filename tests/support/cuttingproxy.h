@@ -26,6 +26,9 @@ public:
     /// the server gets it, and what the client had sent after it, with deliverLate().
     void holdAt(int message);
     void deliverLate();
+    /// From here on nothing is passed on to anybody, and nobody finds the connection cut: a network
+    /// that is gone. false: what has come meanwhile is passed on.
+    void stall(bool stalls) { m_stalls = stalls; }
     /// Messages since the last cutAt() or holdAt().
     int seen() const { return m_seen; }
 
@@ -36,7 +39,7 @@ private:
     int m_port = 0;
     int m_listening = -1;
     std::atomic<int> m_seen = 0, m_at = 0;
-    std::atomic<bool> m_holds = false, m_ends = false;
+    std::atomic<bool> m_holds = false, m_ends = false, m_stalls = false;
     std::mutex m_mutex;
     std::condition_variable m_told;
     bool m_delivers = false;

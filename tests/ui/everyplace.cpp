@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/ui/everyplace.h"
 
+#include "core/log/storerows.h"
 #include "tests/log/builders.h"
 #include "ui/athlete/battery/testdialog.h"
 #include "ui/athlete/battery/tracedialog.h"
@@ -22,9 +23,13 @@
 #include "ui/window/aboutdialog.h"
 #include "ui/window/backupsdialog.h"
 #include "ui/window/choicesdialog.h"
+#include "ui/window/joindialog.h"
 #include "ui/window/menudeeds.h"
 #include "ui/window/mergedialog.h"
 #include "ui/window/messagebar.h"
+#include "ui/window/storedeeds.h"
+#include "ui/window/storedialog.h"
+#include "ui/window/storeline.h"
 #include "ui/window/workspace.h"
 
 #include <QAbstractButton>
@@ -239,6 +244,31 @@ public:
         chart->showFigures();
     }
 
+    /// The log joins a store that nobody answers for: the longest of what is said of one.
+    void ofAStore() {
+        show<JoinDialog>("join a store", m_folder.path(), QString(), QString(), m_window.get());
+        {
+            log::Log log = log::Log::open(m_folder.path());
+            log.together([&] {
+                log::Connection& db = log::connectionOf(log);
+                log::setJoinedStore(db, {.id = log::randomUuid(),
+                                         .connection = "host=" + m_folder.path("nowhere").string() +
+                                                       " dbname=squad user=cora",
+                                         .squad = log::randomUuid(),
+                                         .met = "2026-03-14T09:30:00Z"});
+            });
+        }
+        StoreDeeds(*m_window).begin();
+        StoreLine* line = m_window->workspace()->storeLine();
+        QVERIFY(line);
+        QTRY_VERIFY(line->keeper().state().trouble);
+        m_window->workspace()->showPage(Page::Session);
+        settle(*m_window);
+        m_look(QStringLiteral("a store that is not met"), *m_window);
+        show<StoreDialog>("store", line->keeper(), m_window->workspace()->logbook(),
+                          m_window.get());
+    }
+
 private:
     template <class Dialog, class... Arguments>
     void show(const char* name, Arguments&&... arguments) {
@@ -272,6 +302,7 @@ void inEveryPlace(const QString& language, bool fingers, LoadUnit unit, const Lo
     tour.pages();
     tour.recordDialogs();
     tour.otherDialogs();
+    tour.ofAStore();
 }
 
 QList<QWidget*> controlsOf(const QWidget& root) {

@@ -39,6 +39,12 @@ void addLogMenu(QMenuBar& bar, Actions& a) {
                          QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_I));
     a.mergeLog = add(menu, Menu::tr("&Merge another log…"));
     a.choices = add(menu, Menu::tr("C&hoose between two sides…"));
+    QMenu& store = *menu.addMenu(Menu::tr("Sh&ared store"));
+    a.joinStore = add(store, Menu::tr("&Join a store…"));
+    a.meetStore = add(store, Menu::tr("&Meet now"));
+    a.showStore = add(store, Menu::tr("&What came, what waits…"),
+                      QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_M));
+    a.leaveStore = add(store, Menu::tr("&Leave the store…"));
     a.exportAll = add(menu, Menu::tr("&Export everything…"));
     a.backUp = add(menu, Menu::tr("&Back up…"));
     a.backups = add(menu, Menu::tr("&Go back to a backup…"));
@@ -174,10 +180,11 @@ void addKeys(const QMenu& menu, const QString& before, QStringList& lines) {
 
 QList<QAction*> Actions::needLog() const {
     QList<QAction*> all{
-        importPasted, mergeLog,  choices,    exportAll,     backUp,        backups,     closeLog,
-        editSet,      removeSet, addAthlete, changeAthlete, addLift,       changeLift,  checkLoads,
-        devices,      blocks,    newSession, details,       removeSession, typeSet,     findAthlete,
-        findLift,     copyChart, chartPng,   chartSvg,      copyFigures,   showFigures, foldIndex};
+        importPasted,  mergeLog,      choices,     joinStore,   meetStore, showStore, leaveStore,
+        exportAll,     backUp,        backups,     closeLog,    editSet,   removeSet, addAthlete,
+        changeAthlete, addLift,       changeLift,  checkLoads,  devices,   blocks,    newSession,
+        details,       removeSession, typeSet,     findAthlete, findLift,  copyChart, chartPng,
+        chartSvg,      copyFigures,   showFigures, foldIndex};
     return all + pages;
 }
 

@@ -14,7 +14,8 @@ namespace slopebook::ui {
 
 struct Actions {
     QAction *newLog, *openLog, *openSample, *importCsv, *importPasted, *mergeLog, *choices,
-        *exportAll, *backUp, *backups, *writeOn, *print, *preview, *pdf, *closeLog, *quit;
+        *exportAll, *joinStore, *meetStore, *showStore, *leaveStore, *backUp, *backups, *writeOn,
+        *print, *preview, *pdf, *closeLog, *quit;
     QAction *undo, *redo, *editSet, *removeSet;
     QAction *addAthlete, *changeAthlete, *addLift, *changeLift, *checkLoads, *devices, *blocks,
         *newSession, *details, *removeSession;

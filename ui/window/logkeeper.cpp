@@ -10,6 +10,7 @@
 #include "ui/window/mergedeeds.h"
 #include "ui/window/messagebar.h"
 #include "ui/window/openingcheck.h"
+#include "ui/window/storedeeds.h"
 #include "ui/window/workspace.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -36,6 +37,11 @@ void LogKeeper::forget() {
     m_check.reset();
 }
 
+void LogKeeper::beginMeetings() {
+    if (m_sound)
+        StoreDeeds(m_window).begin();
+}
+
 void LogKeeper::open(const std::function<OpenedLog()>& opener) {
     try {
         OpenedLog opened = opener();
@@ -43,10 +49,12 @@ void LogKeeper::open(const std::function<OpenedLog()>& opener) {
         m_check.reset();
         m_window.adopt(std::move(opened));
         MergeDeeds(m_window).tellWaiting();
+        m_sound = !unchecked;
         if (unchecked)
             beginCheck();
         else
             beginBackup();
+        beginMeetings();
     } catch (const std::exception& error) {
         m_window.trouble(said(error));
     }
@@ -120,8 +128,11 @@ void LogKeeper::beginCheck() {
     connect(
         m_check.get(), &OpeningCheck::sound, this,
         [this, file] {
-            if (m_window.workspace() && m_window.workspace()->logbook().log().file() == file)
-                beginBackup();
+            if (!m_window.workspace() || m_window.workspace()->logbook().log().file() != file)
+                return;
+            m_sound = true;
+            beginBackup();
+            beginMeetings();
         },
         Qt::QueuedConnection);
     connect(

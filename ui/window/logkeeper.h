@@ -26,6 +26,8 @@ public:
     void createFile(const QString& file);
     /// A copy of the sample, made where there is none yet.
     void openSample();
+    /// The open log meets its store from now on, if it has one and is known to be sound.
+    void beginMeetings();
     /// The window has closed its log.
     void forget();
     /// The window has one that can be read.
@@ -51,6 +53,7 @@ private:
 
     MainWindow& m_window;
     std::unique_ptr<OpeningCheck> m_check; ///< of the open log; may be done
+    bool m_sound = false;                  ///< the open log is, as far as is known
     std::filesystem::path m_inTrouble;     ///< what could not be opened and has backups
 };
 

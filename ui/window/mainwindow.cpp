@@ -113,6 +113,7 @@ void MainWindow::rebuild() {
     m_workspace->choose(athlete, lift);
     if (session) // a new one as well: nobody chose today's
         m_workspace->entry().showSession(*session);
+    m_logs->beginMeetings();
 }
 
 void MainWindow::wear(Scheme scheme) {

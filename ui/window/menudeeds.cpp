@@ -14,6 +14,7 @@
 #include "ui/window/mainwindow.h"
 #include "ui/window/mergedeeds.h"
 #include "ui/window/recorddialogs.h"
+#include "ui/window/storedeeds.h"
 #include "ui/window/tutorial.h"
 #include "ui/window/welcomepage.h"
 #include "ui/window/workspace.h"
@@ -53,6 +54,10 @@ void connectLog(MainWindow& window) {
     always(window, a.importPasted, [&files] { files.importClipboard(); });
     always(window, a.mergeLog, [&window] { MergeDeeds(window).askMerge(); });
     always(window, a.choices, [&window] { MergeDeeds(window).choose(); });
+    always(window, a.joinStore, [&window] { StoreDeeds(window).join(); });
+    always(window, a.meetStore, [&window] { StoreDeeds(window).meetNow(); });
+    always(window, a.showStore, [&window] { StoreDeeds(window).show(); });
+    always(window, a.leaveStore, [&window] { StoreDeeds(window).leave(); });
     always(window, a.exportAll, [&files] { files.askExport(); });
     always(window, a.backUp, [&files] { files.askBackUp(); });
     always(window, a.backups, [&logs] { logs.showBackupsOfOpen(); });

@@ -3,12 +3,11 @@
 
 #include "core/log/backups.h"
 #include "ui/edits/logbook.h"
+#include "ui/window/mergerows.h"
 #include "ui/words/format.h"
-#include "ui/words/said.h"
 
 #include <QDialogButtonBox>
 #include <QFileInfo>
-#include <QHeaderView>
 #include <QLabel>
 #include <QLocale>
 #include <QPushButton>
@@ -26,33 +25,9 @@ MergeDialog::MergeDialog(const desks::MergeReport& report, const QString& file,
 }
 
 void MergeDialog::fill(const desks::MergeReport& report, const Logbook& logbook) {
-    const auto words = [&](const Words& some) { return said(some, logbook.loadUnit()); };
-    const auto add = [&](const QString& what, const QString& thing, const QString& more) {
-        auto* item = new QTreeWidgetItem(m_list, {what, thing, more});
-        for (int column = 0; column < 3; ++column)
-            item->setToolTip(column, item->text(column));
-    };
-    const auto named = [&](const std::string& kind, const Words& name) {
-        return tr("%1: %2").arg(words(desks::sayKind(kind)), words(name));
-    };
-    for (const desks::ShownConflict& one : report.listed)
-        add(tr("to choose"), named(one.kind, one.about), words(desks::sayWhy(one.why)));
-    for (const auto& [from, into] : report.joined)
-        add(tr("joined"), named(from.kind, from.name), tr("one with %1").arg(words(into.name)));
-    for (const auto& [now, before] : report.renamed)
-        add(tr("renamed"), named(now.kind, now.name),
-            tr("before: %1").arg(QString::fromStdString(before)));
-    for (const desks::Named& one : report.revived)
-        add(tr("brought back"), named(one.kind, one.name),
-            tr("removed in one log, in use in the "
-               "other"));
-    m_list->setHeaderLabels({tr("What"), tr("Of"), tr("How")});
-    m_list->setRootIsDecorated(false);
-    m_list->setUniformRowHeights(true);
-    m_list->setAccessibleName(tr("What is not simply added"));
+    fillMergeRows(*m_list, report, logbook.loadUnit());
+    layOutMergeRows(*m_list);
     m_list->setObjectName(QStringLiteral("mergeList"));
-    m_list->header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
-    m_list->header()->resizeSection(1, 320);
     if (m_list->topLevelItemCount() > 0)
         m_list->setCurrentItem(m_list->topLevelItem(0));
 }

@@ -16,11 +16,13 @@
 #include "ui/window/messagebar.h"
 #include "ui/window/namecombo.h"
 #include "ui/window/pageholder.h"
+#include "ui/window/storeline.h"
 #include "ui/window/strip.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 
 #include <QApplication>
+#include <QHBoxLayout>
 #include <QScrollArea>
 #include <QStackedWidget>
 #include <QTimer>
@@ -70,6 +72,7 @@ OpenedLog Workspace::giveUpLog() {
 }
 
 void Workspace::closePages() {
+    showStore(nullptr); // it knows the logbook
     if (!m_stack)
         return;
     // A cell that is being edited is taken while all still stands. Then the pages, which know the
@@ -90,7 +93,9 @@ void Workspace::build(Page first) {
     column->setSpacing(0);
     column->addWidget(m_bar);
     column->addWidget(m_stack, 1);
-    column->addWidget(m_foot);
+    m_footRow = new QHBoxLayout;
+    m_footRow->addWidget(m_foot, 1);
+    column->addLayout(m_footRow);
     m_frame = new Frame(m_index, right);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -188,7 +193,7 @@ void Workspace::fitStrip() {
 void Workspace::lookAround() {
     if (QApplication::activeModalWidget()) // an import would keep it waiting
         return;
-    guarded([this] { m_logbook->lookForOthersWrites(); });
+    lookForOthersWrites();
     if (m_entry)
         m_entry->lookAtTheDay();
     if (m_clock.today() == std::exchange(m_day, m_clock.today()))
@@ -198,6 +203,17 @@ void Workspace::lookAround() {
         if (page != m_entry)
             m_behind.insert(page);
     catchUp(currentPage());
+}
+
+void Workspace::lookForOthersWrites() {
+    if (!QApplication::activeModalWidget())
+        guarded([this] { m_logbook->lookForOthersWrites(); });
+}
+
+void Workspace::showStore(StoreLine* line) {
+    delete std::exchange(m_store, line);
+    if (line)
+        m_footRow->addWidget(line, 0, Qt::AlignRight);
 }
 
 void Workspace::say(const QString& message) {

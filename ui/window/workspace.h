@@ -14,6 +14,7 @@
 #include <set>
 #include <vector>
 
+class QHBoxLayout;
 class QStackedWidget;
 
 namespace slopebook::ui {
@@ -28,6 +29,7 @@ class MessageBar;
 class PageHolder;
 
 class StationPage;
+class StoreLine;
 class Strip;
 
 /// What is typed and not written yet, as the pages give it.
@@ -86,6 +88,12 @@ public:
     void step(bool undo);
     /// A short sentence below the page, for a while.
     void say(const QString& message);
+    /// At the foot, and takes it over; nothing: none, and the log is not met any more from here.
+    void showStore(StoreLine* line);
+    /// Nothing where the log meets no store.
+    StoreLine* storeLine() const { return m_store; }
+    /// What others wrote is shown; not while a dialog is open.
+    void lookForOthersWrites();
     /// No exception crosses the event loop: it is told in the bar.
     void guarded(const std::function<void()>& work);
 
@@ -144,6 +152,8 @@ private:
     QStackedWidget* m_stack;
     Strip* m_strip;
     Foot* m_foot;
+    QHBoxLayout* m_footRow = nullptr;
+    StoreLine* m_store = nullptr;
     std::vector<MadePage> m_pages;      ///< in the order of the table; empty where not made yet
     std::vector<PageHolder*> m_holders; ///< likewise
     Unwritten m_unwritten;              ///< for pages that are not made yet

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is not simply added when two logs meet, a row each.
+#pragma once
+
+#include "core/desks/merge.h"
+#include "ui/words/units.h"
+
+#include <QStringList>
+
+class QTreeWidget;
+
+namespace slopebook::ui {
+
+/// With headings and widths, for rows of three: what, of what, how.
+void layOutMergeRows(QTreeWidget& list);
+void addMergeRow(QTreeWidget& list, const QStringList& cells);
+void fillMergeRows(QTreeWidget& list, const desks::MergeReport& report, LoadUnit unit);
+
+} // namespace slopebook::ui
