@@ -375,7 +375,7 @@ Words sentence(const SentenceParts& parts) {
         all = loadClauses(parts);
         all.push_back(maxClause(parts));
         if (!parts.under.empty())
-            all.push_back(say("compared %1", parts.under));
+            all.push_back(say("tested %1 than before", parts.under));
     } else {
         all.push_back(say("not comparable: %1", parts.notComparable));
     }

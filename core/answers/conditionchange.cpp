@@ -27,7 +27,7 @@ constexpr Saying sayings[]{
      "the footwear changed (%1, then %2): part of the change may be its doing",
      "in other footwear"},
     {Of::Place, "place", "place: %1, then %2",
-     "the place changed (%1, then %2): part of the change may be its doing", "in another place"},
+     "the place changed (%1, then %2): part of the change may be its doing", "at another place"},
     {Of::Technique, "technique", "technique: %1, then %2",
      "the technique changed (%1, then %2): part of the change may be its doing",
      "by another technique"},

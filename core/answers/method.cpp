@@ -134,8 +134,9 @@ Words tooUncertainWords(const Profile& profile) {
 }
 
 Words intervalsOfOneChange() {
-    return say("Each interval is for this one change alone; overview and whole season read every "
-               "block at once, so theirs may be wider.");
+    return say("Each interval is for this one change alone. Overview and whole season read every "
+               "block at once, so theirs are wider: what is better or worse here may be unclear "
+               "there.");
 }
 
 Words intervalsOfOneAthlete() {
@@ -143,8 +144,9 @@ Words intervalsOfOneAthlete() {
 }
 
 Words intervalsOfBlocks(const Words& chosen) {
-    return say("Intervals of a measure hold for every block against %1 at once; Battery and "
-               "Comparison read one change alone, so theirs may be narrower.",
+    return say("Intervals of a measure hold for every block against %1 at once. Battery and "
+               "Comparison read one change alone, so theirs are narrower: what is unclear here may "
+               "be better or worse there.",
                chosen);
 }
 

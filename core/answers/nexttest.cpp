@@ -248,6 +248,14 @@ Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settin
     if (profile.oneRm)
         if (const auto& now = toPlanWith(*profile.oneRm))
             next.oneRmNow = (now->high - now->low) / 2;
+    if (profile.oneRm) {
+        Mvt mvt = *profile.mvt;
+        if (!settings.withMvt)
+            mvt.sd.reset();
+        const stats::Moving day = dayOf(settings.dayNoise, profile.line, profile.referenceMax());
+        if (const auto like = intervalToPlanWith(profile.line, mvt, day, {}, profile.level))
+            next.oneRmNowLike = like->width() / 2;
+    }
     next.ladders = rankedLadders(judge, candidates);
     const double bestRank = rankOf(next.ladders.front(), judge.byOneRm);
     double extremesRank = stats::infinity;

@@ -103,6 +103,9 @@ struct NextTest {
     /// one, then by the figure. So a first ladder with flaws says that none without was found.
     std::vector<LadderForecast> ladders = {};
     std::optional<double> oneRmNow = {}; ///< half-width of the profile's own interval, kg
+    /// The same of what a ladder's forecast is of: line and days, as if the line were straight, and
+    /// the MVT's own SD where the settings ask for it.
+    std::optional<double> oneRmNowLike = {};
     /// Two extremes against the first ladder: half-width ratio; under 1 where only their flaws put
     /// them behind.
     std::optional<double> twoExtremesRatio = {};

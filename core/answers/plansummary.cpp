@@ -16,8 +16,9 @@ constexpr int weeksFresh = 4; // common practice
 
 Words expectation(const NextTest& next) {
     const LadderForecast& best = next.ladders.front();
+    const std::optional<double>& like = next.oneRmNowLike ? next.oneRmNowLike : next.oneRmNow;
     const std::optional<Words> now =
-        next.oneRmNow ? std::optional(massWords(*next.oneRmNow, asEstimate)) : std::nullopt;
+        like ? std::optional(massWords(*like, asEstimate)) : std::nullopt;
     if (!next.byOneRm) {
         const Words change = figure(best.worstChange(), 3);
         return now ? say("The best ladder can be expected to give a change to ± %1 m/s (this "
@@ -118,6 +119,18 @@ std::vector<Words> noShareWords() {
 
 std::vector<Words> nextTestWords(const NextTest& next) {
     std::vector<Words> words{expectation(next)};
+    // Two figures of one estimate: why they differ.
+    if (next.byOneRm && next.oneRmNow && next.oneRmNowLike) {
+        const Words toPlan = massWords(*next.oneRmNow, asEstimate);
+        words.push_back(
+            next.settings.withMvt
+                ? say("Both are as if the line were straight. To plan with it is ± %1 now: that "
+                      "also holds what a bend may add.",
+                      toPlan)
+                : say("Both take the MVT as exact and the line as straight. To plan with it is "
+                      "± %1 now: that also holds the MVT's own spread and what a bend may add.",
+                      toPlan));
+    }
     if (const LadderFlaws& flaws = next.ladders.front().flaws; flaws.any())
         words.push_back(say("Beware, its loads: %1. No ladder without that was found under these "
                             "settings: more steps, a heavier load or plates between them may give "

@@ -92,7 +92,7 @@ Words withUnder(const ReadChange& read, const Words& reading) {
         return say("not comparable");
     const bool told = read.reading == Reading::Better || read.reading == Reading::Worse ||
                       read.reading == Reading::Held;
-    return told && !read.under.empty() ? say("%1, %2", reading, read.under) : reading;
+    return told && !read.under.empty() ? say("%1, but tested %2", reading, read.under) : reading;
 }
 
 Words shortReading(const ReadChange& read) {

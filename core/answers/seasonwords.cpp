@@ -34,10 +34,13 @@ Words bareAmount(const Measure& measure, double value) {
 } // namespace
 
 Words namedReading(const Words& words, const Measure& measure, const ReadChange& read) {
-    if (read.reading != Reading::Unclear)
-        return read.reading == Reading::Held
-                   ? words
-                   : say("%1 (%2)", words, amount(measure, read.besideInterval()));
+    if (read.reading == Reading::Held)
+        return read.under.empty() ? words : say("%1 (tested %2)", words, read.under);
+    if (read.reading != Reading::Unclear) {
+        const Words change = amount(measure, read.besideInterval());
+        return read.under.empty() ? say("%1 (%2)", words, change)
+                                  : say("%1 (%2; tested %3)", words, change, read.under);
+    }
     const Words by = amount(measure, read.besideInterval());
     const Words shows = bareAmount(measure, read.shows());
     return read.leans() > 0   ? say("%1 (leaning up: %2; shows from %3)", words, by, shows)
@@ -139,7 +142,23 @@ Words chanceWords(const SeasonMatrix& matrix) {
     const int judged = matrix.judged();
     if (judged == 0)
         return {};
-    const int found = matrix.read(Reading::Better) + matrix.read(Reading::Worse);
+    const auto foundIn = [&](std::optional<std::size_t> block) {
+        return matrix.read(Reading::Better, block) + matrix.read(Reading::Worse, block);
+    };
+    const int found = foundIn({});
+    // By block: a headline is of the last one alone, and these are of all.
+    std::vector<Words> each;
+    for (std::size_t block = 0; block < matrix.blocks.size(); ++block)
+        if (matrix.judged(block) > 0) {
+            const Words name = periodWords(matrix.blocks[block].block.name);
+            each.push_back(foundIn(block) > 0 ? say("%1 in %2", foundIn(block), name)
+                                              : say("none in %1", name));
+        }
+    if (each.size() > 1)
+        return say("Of %1 readings against %2 %3 are better or worse: %4; had nothing changed, "
+                   "about %5 would be. All of them taken as one family (Holm), %6 would stand.",
+                   judged, periodWords(matrix.blocks[matrix.chosen].block.name), found,
+                   listed(std::move(each)), figure(matrix.byChance(), 1), standingByHolm(matrix));
     return say("Of %1 readings %2 are better or worse; had nothing changed, about %3 would be. "
                "All of them taken as one family (Holm), %4 would stand.",
                judged, found, figure(matrix.byChance(), 1), standingByHolm(matrix));

@@ -16,6 +16,26 @@ Words countWords(const SquadPart& part) {
                part.read(Reading::Unclear), part.read(Reading::NoFigure));
 }
 
+Words squadUnderWords(const SquadPart& part) {
+    int count = 0;
+    Words under;
+    bool alike = true;
+    for (const SquadRow& row : part.rows)
+        if (row.read && row.read->notComparable.empty() && !row.read->under.empty()) {
+            ++count;
+            alike = alike && (under.empty() || under == row.read->under);
+            under = row.read->under;
+        }
+    if (count == 0)
+        return {};
+    return alike ? say("%1 of %2 were tested %3 than before: part of their change may be its "
+                       "doing.",
+                       count, part.figures(), under)
+                 : say("%1 of %2 were tested under other conditions than before: part of their "
+                       "change may be that.",
+                       count, part.figures());
+}
+
 Words squadMethod() {
     return say("Of a block or a stretch of days all sessions are made one, of a date the nearest "
                "that makes a line stands. Readings hold day-to-day noise; rows go better, worse, "

@@ -11,6 +11,9 @@ namespace slopebook::answers {
 
 /// "3 better, 0 worse, 1 held, 2 unclear, 0 without a figure."
 Words countWords(const SquadPart& part);
+/// How many were tested under other conditions on the later side, "3 of 12 were tested at another
+/// place than before: part of their change may be its doing."; empty where nobody was.
+Words squadUnderWords(const SquadPart& part);
 /// Which sessions stand for a period, and how rows are read and ordered.
 Words squadMethod();
 

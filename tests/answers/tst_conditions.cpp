@@ -6,6 +6,7 @@
 #include "core/answers/maxwords.h"
 #include "core/answers/readingwords.h"
 #include "core/answers/sharedloads.h"
+#include "core/answers/squadsummary.h"
 #include "tests/answers/checking.h"
 #include "tests/support/ladders.h"
 
@@ -73,8 +74,9 @@ private Q_SLOTS:
         QCOMPARE(lightest(same).read.reading, Reading::Better);
         QCOMPARE(lightest(other).read.reading, Reading::Better);
         QVERIFY(!contains(english(speedReading(lightest(same).read)), "surface"));
-        QVERIFY(english(speedReading(lightest(other).read)).ends_with("on another surface"));
-        QVERIFY(contains(english(other.sentence), "compared on another surface"));
+        QVERIFY(english(speedReading(lightest(other).read))
+                    .ends_with(", but tested on another surface"));
+        QVERIFY(contains(english(other.sentence), "tested on another surface than before"));
         QVERIFY(!contains(english(same.sentence), "surface"));
     }
 
@@ -109,6 +111,28 @@ private Q_SLOTS:
     }
 
     /// Where a session has no line, what was seen at a load is told under the same conditions.
+    /// A squad's headline says how many were tested elsewhere, and where all were alike, how.
+    void aSquadsHeadlineSaysHowManyWereTestedElsewhere() {
+        SquadPart part{.load = Mass{40'000}};
+        const auto addRow = [&part](const std::string& under) {
+            SquadRow row;
+            row.read = read(0.08, {0.05, 0.11}, {0.05, 0.11}, Smallest{0.05});
+            row.read->under = under.empty() ? Words() : asIs(under);
+            part.rows.push_back(row);
+        };
+        addRow({});
+        QVERIFY(squadUnderWords(part).empty());
+        addRow("at another place");
+        addRow("at another place");
+        QCOMPARE(english(squadUnderWords(part)),
+                 std::string("2 of 3 were tested at another place than before: part of their "
+                             "change may be its doing."));
+        addRow("on another surface");
+        QVERIFY(contains(english(squadUnderWords(part)), "3 of 4 were tested under other"));
+        part.rows.back().read->notComparable = asIs("felt ill"); // takes no part
+        QVERIFY(contains(english(squadUnderWords(part)), "2 of 4 were tested at another place"));
+    }
+
     void sharedLoadsAreToldUnderThem() {
         LiftSession from = test::autumn(), to = test::winter();
         to.points.resize(2);

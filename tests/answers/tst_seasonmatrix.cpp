@@ -97,6 +97,7 @@ private Q_SLOTS:
     void massAndEffort();
     void anotherChosenBlock();
     void tablesAgreeWithDunnett();
+    void chanceNamesTheBlocks();
     void holmIsRs();
     void nothingIsFoundOfNothing();
     void moreSessionsSeeMore();
@@ -188,6 +189,30 @@ void TestSeasonMatrix::emptyCellsSayWhy() {
     QVERIFY(!change.comparable() && !change.why.empty());
     QVERIFY(change.read.reading == Reading::NoFigure && change.byChance == 0);
     QVERIFY(english(hatched.sentence).find("not comparable") != std::string::npos);
+}
+
+/// A headline is of the last block: what is found in others is named by them.
+void TestSeasonMatrix::chanceNamesTheBlocks() {
+    SeasonSource from = source(3);
+    from.lifts.push_back(
+        {.lift = {LiftId{1}, tests::benchPull()},
+         .mvt = tests::coachMvt(0.45),
+         .checkLoads = {Mass{60'000}},
+         .blocks = {{"B1", {ladder(1, 0)}}, {"B2", {ladder(2, 0.4)}}, {"B3", {ladder(3, 0)}}},
+         .settings = [](const auto&, const auto&) { return plain(); }});
+    const auto matrix = seasonMatrix(from);
+    const auto foundIn = [&](std::size_t block) {
+        return matrix.read(Reading::Better, block) + matrix.read(Reading::Worse, block);
+    };
+    QVERIFY(foundIn(1) > 0 && foundIn(2) == 0);
+    const std::string chance = english(matrix.chance);
+    const auto says = [&](const std::string& part) {
+        return chance.find(part) != std::string::npos;
+    };
+    const auto name = [&](std::size_t block) { return matrix.blocks[block].block.name; };
+    QVERIFY2(says(std::to_string(foundIn(1)) + " in " + name(1)), chance.c_str());
+    QVERIFY2(says("none in " + name(2)), chance.c_str());
+    QVERIFY2(says("against " + name(0)), chance.c_str());
 }
 
 void TestSeasonMatrix::massAndEffort() {

@@ -8,10 +8,12 @@
 #include "ui/parts/sentence.h"
 #include "ui/window/index.h"
 #include "ui/window/messagebar.h"
+#include "ui/window/scheme.h"
 
 #include <QAbstractButton>
 #include <QAbstractScrollArea>
 #include <QComboBox>
+#include <QFontInfo>
 #include <QGraphicsScene>
 #include <QHeaderView>
 #include <QLabel>
@@ -32,6 +34,7 @@ using namespace slopebook::ui;
 namespace {
 
 constexpr int rowsLookedAt = 12;
+constexpr int leastLetters = 12; ///< px (looks: small)
 
 /// A chart as it stands on the screen; Qt Charts' views show theirs to a scene.
 void paintInto(TextRecorder& recorder, QWidget& chart) {
@@ -81,6 +84,7 @@ void FitWalk::look(const QString& place, QWidget& shown, bool page) {
         if (!isSeen(*each, shown))
             continue;
         lookAtText(place, *each);
+        lookAtLetters(place, *each);
         lookAtField(place, *each);
         if (const auto* table = qobject_cast<QTableView*>(each))
             lookAtTable(place, *table);
@@ -161,6 +165,27 @@ void FitWalk::lookAtText(const QString& place, const QWidget& widget) {
     }
 }
 
+/// No text is under 12 px, and what cannot be pressed now is still read.
+void FitWalk::lookAtLetters(const QString& place, const QWidget& widget) {
+    const auto* label = qobject_cast<const QLabel*>(&widget);
+    const auto* button = qobject_cast<const QAbstractButton*>(&widget);
+    const bool words = (label && !label->text().isEmpty()) || (button && !button->text().isEmpty());
+    if (!words && !qobject_cast<const QTableView*>(&widget) &&
+        !qobject_cast<const QComboBox*>(&widget) && !qobject_cast<const QLineEdit*>(&widget))
+        return;
+    const int pixels = QFontInfo(widget.font()).pixelSize();
+    take(pixels >= leastLetters, place, QStringLiteral("%1 px: ").arg(pixels) + described(widget));
+    if (!button || button->isEnabled())
+        return;
+    const QPalette palette = button->palette();
+    const QColor ink = palette.color(QPalette::Disabled, QPalette::ButtonText);
+    for (const auto ground : {QPalette::Base, QPalette::Window})
+        take(contrast(ink, palette.color(QPalette::Active, ground)) >= disabledContrast, place,
+             QStringLiteral("%1 on %2: ")
+                     .arg(ink.name(), palette.color(QPalette::Active, ground).name()) +
+                 described(widget));
+}
+
 // What is chosen, and what a field that is empty asks for.
 void FitWalk::lookAtField(const QString& place, const QWidget& widget) {
     if (const auto* box = qobject_cast<const QComboBox*>(&widget); box && !box->isEditable()) {
@@ -225,6 +250,15 @@ void FitWalk::lookAtTable(const QString& place, const QTableView& table) {
                  .arg(name)
                  .arg(header.length())
                  .arg(table.viewport()->width()));
+    const bool readAcross = table.objectName() == QLatin1String("matrix") ||
+                            table.objectName() == QLatin1String("everything") ||
+                            table.objectName() == QLatin1String("noise");
+    if (m_columns && readAcross)
+        take(header.length() <= table.viewport()->width() + 1, place,
+             QStringLiteral("%1: columns of %2 in %3, to be moved sideways")
+                 .arg(name)
+                 .arg(header.length())
+                 .arg(table.viewport()->width()));
     const int rows = std::min(2, table.model()->rowCount());
     take(rows == 0 || table.viewport()->height() >= rows * table.rowHeight(0), place,
          QStringLiteral("%1: rows seen in %2 px").arg(name).arg(table.viewport()->height()));
@@ -268,6 +302,8 @@ void FitWalk::lookIntoChart(const QString& place, QWidget& chart) {
         const PaintedText& text = texts[i];
         take(room.contains(text.box), place,
              name + QStringLiteral(": beyond the edge ") + quoted(text));
+        take(text.pixels > leastLetters - 0.5, place,
+             name + QStringLiteral(": %1 px ").arg(text.pixels) + quoted(text));
         take(!text.text.endsWith(QChar(0x2026)), place,
              name + QStringLiteral(": elided ") + quoted(text));
         for (qsizetype j = i + 1; j < texts.size(); ++j)

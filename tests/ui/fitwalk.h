@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Looks at what stands in a window or a dialog: whether a text is cut or elided, whether two texts
-// lie over each other, and whether a page's picture has its room.
+// Looks at what stands in a window or a dialog: whether a text is cut, elided or too small, whether
+// two texts lie over each other, whether what is disabled is still read, and whether a page's
+// picture has its room.
 #pragma once
 
 #include <QStringList>
@@ -17,6 +18,8 @@ public:
 
     /// page: it is the main window, whose page has a picture or none.
     void look(const QString& place, QWidget& shown, bool page);
+    /// Whether tables that are read across have to show all their columns.
+    void countColumns(bool count) { m_columns = count; }
     /// Whether a page may have one line of controls above its sentence, and no more.
     void countStrips(bool count) { m_strips = count; }
 
@@ -29,13 +32,14 @@ private:
     void take(bool good, const QString& place, const QString& what);
     void lookAtStrips(const QString& place, const QWidget& shown);
     void lookAtText(const QString& place, const QWidget& widget);
+    void lookAtLetters(const QString& place, const QWidget& widget);
     void lookAtField(const QString& place, const QWidget& widget);
     void overlaps(const QString& place, const QWidget& widget);
     void lookAtTable(const QString& place, const QTableView& table);
     void lookAtCell(const QString& place, const QTableView& table, int row, int column);
     void lookIntoChart(const QString& place, QWidget& chart);
 
-    bool m_strips = false;
+    bool m_strips = false, m_columns = false;
     QString m_name;
     QStringList m_wrong;
     int m_seen = 0;

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/ui/paintedtexts.h"
 
+#include <QFontInfo>
 #include <QFontMetricsF>
 #include <QPainterPath>
 #include <QPolygonF>
 
 #include <algorithm>
+#include <cmath>
 
 namespace slopebook::test {
 
@@ -35,7 +37,9 @@ public:
         const QFontMetricsF metrics(item.font());
         const QRectF letters(at.x(), at.y() - metrics.capHeight(), item.width(),
                              metrics.capHeight() + 0.5 * metrics.descent());
-        m_to.m_texts.append({item.text(), m_transform.mapRect(letters)});
+        const double scale = std::sqrt(std::abs(m_transform.determinant()));
+        m_to.m_texts.append({item.text(), m_transform.mapRect(letters),
+                             scale * QFontInfo(item.font()).pixelSize()});
     }
 
     void drawPath(const QPainterPath& path) override { mark(path.boundingRect()); }

@@ -16,6 +16,7 @@ namespace slopebook::test {
 struct PaintedText {
     QString text;
     QRectF box; ///< of its letters, in the device's units: without the room above and below them
+    double pixels = 0; ///< of its font, as it comes onto the device
 };
 
 class TextRecorder final : public QPaintDevice {

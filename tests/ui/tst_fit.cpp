@@ -14,11 +14,13 @@
 #include "ui/parts/wraprow.h"
 
 #include <QApplication>
+#include <QFontInfo>
 #include <QHeaderView>
 #include <QMainWindow>
 #include <QPainter>
 #include <QTest>
 
+#include <cmath>
 #include <memory>
 
 using namespace slopebook;
@@ -75,6 +77,9 @@ private Q_SLOTS:
         const QRectF upright = recorder.texts()[1].box;
         QVERIFY(upright.height() > upright.width());
         QVERIFY(upright.contains(QPointF(97, 40)));
+        const double usual = QFontInfo(QApplication::font()).pixelSize();
+        for (const PaintedText& text : recorder.texts()) // turned, not scaled
+            QVERIFY(std::abs(text.pixels - usual) < 1.5);
         QCOMPARE(recorder.points(), QList<QPointF>{QPointF(60, 70)});
     }
 
@@ -222,6 +227,7 @@ private Q_SLOTS:
         QApplication::setFont(large);
         FitWalk wide(QStringLiteral("1280 x 720")), small(QStringLiteral("853 x 480"));
         wide.countStrips(letters <= 1); // larger letters may take a second line
+        wide.countColumns(letters <= 1);
         QStringList tooLarge;
         inEveryPlace(language, false, [&](const QString& place, QWidget& shown) {
             const bool page = qobject_cast<QMainWindow*>(&shown);

@@ -129,6 +129,12 @@ private Q_SLOTS:
                 QVERIFY2(read(field->palette(), QPalette::PlaceholderText, QPalette::Base),
                          qPrintable(field->placeholderText()));
         QVERIFY(seen > 8);
+        // Who cannot be pressed now says so, and is read all the same.
+        if (possible)
+            for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
+                for (const auto ground : {QPalette::Base, QPalette::Window})
+                    QVERIFY(contrast(now.color(QPalette::Disabled, role),
+                                     now.color(QPalette::Active, ground)) >= disabledContrast);
         if (possible) {
             const FrameLook look = frameLook(now);
             QVERIFY(contrast(look.second, look.page) >= readableContrast);

@@ -218,8 +218,7 @@ std::vector<KeyEntry> ChangeFigure::key() const {
                      g);
              }});
     if (m_data.smallest)
-        entries.push_back({tr("too small to matter, ±%1").arg(number(*m_data.smallest, 3)),
-                           fill(look::smallestBrush(g))});
+        entries.push_back(tooSmallKey(g, number(*m_data.smallest, 3) + u" m/s"_s));
     const auto outside = [this](const ChangePoint& p) {
         return !m_data.common || p.load < m_data.common->from || p.load > m_data.common->to;
     };

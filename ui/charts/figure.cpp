@@ -2,6 +2,7 @@
 #include "ui/charts/figure.h"
 
 #include "ui/charts/layer.h"
+#include "ui/charts/plotframe.h"
 
 #include <QGraphicsLayout>
 #include <QGraphicsScene>
@@ -63,7 +64,7 @@ void Figure::setTextSize(double size) {
 // Fonts in pixels: points would be scaled twice where a printer has its own resolution.
 QFont Figure::textFont(double scale, bool bold) const {
     QFont f = font();
-    f.setPixelSize(std::max(1, static_cast<int>(std::lround(m_textSize * scale))));
+    f.setPixelSize(static_cast<int>(std::lround(smallSize(m_textSize, scale))));
     f.setBold(bold);
     return f;
 }

@@ -2,6 +2,7 @@
 #include "ui/charts/forestchart.h"
 
 #include "ui/charts/chartmenu.h"
+#include "ui/charts/key.h"
 #include "ui/charts/scale.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -106,7 +107,8 @@ void paintGround(QPainter& painter, const Frame& frame, const look::Ground& grou
                      QPointF(frame.x(0), frame.plot.bottom()));
     painter.setPen(ground.quiet);
     const QString title =
-        ForestChart::tr("change, in units of the smallest change that matters (grey: smaller)");
+        ForestChart::tr("change, in units of the smallest change that matters (grey: %1)")
+            .arg(charts::tooSmallText());
     painter.drawText(QRectF(frame.plot.left() - frame.plot.width(),
                             frame.plot.bottom() + 2 * textSize, 3 * frame.plot.width(),
                             1.5 * textSize),

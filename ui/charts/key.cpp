@@ -62,6 +62,19 @@ KeyEntry notComparableKey(const look::Ground& ground) {
             }};
 }
 
+QString tooSmallText() {
+    return ChartKey::tr("too small to matter");
+}
+
+KeyEntry tooSmallKey(const look::Ground& ground, const QString& amount) {
+    return {amount.isEmpty() ? tooSmallText()
+                             : ChartKey::tr("%1, \u00b1%2", "too small to matter, \u00b10.05 m/s")
+                                   .arg(tooSmallText(), amount),
+            [ground](QPainter& painter, const QRectF& box) {
+                painter.fillRect(box.adjusted(0, 2, 0, -2), look::smallestBrush(ground));
+            }};
+}
+
 double keyHeight(const std::vector<KeyEntry>& entries, const QFont& font, double width) {
     const QFontMetricsF metrics(font);
     return 1.1 * metrics.height() *

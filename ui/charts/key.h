@@ -22,6 +22,11 @@ struct KeyEntry {
 /// What hatching over a comparison means.
 KeyEntry notComparableKey(const look::Ground& ground);
 
+/// What a grey ground means, wherever there is one: "too small to matter, ±0.050 m/s". amount: with
+/// its unit; empty where each row has its own.
+KeyEntry tooSmallKey(const look::Ground& ground, const QString& amount = {});
+QString tooSmallText();
+
 /// Height that the key takes at that width.
 double keyHeight(const std::vector<KeyEntry>& entries, const QFont& font, double width);
 void paintKey(QPainter& painter, const std::vector<KeyEntry>& entries, const QFont& font,

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/linedata.h"
 
+#include "core/answers/planbounds.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -51,6 +53,8 @@ LineEntry entryOf(const answers::Profile& profile, const QString& label, const l
         OneRmMark mark{.estimate = profile.oneRm->estimate, .interval = profile.oneRm->interval};
         if (profile.session.measuredOneRm)
             mark.measured = kilograms(*profile.session.measuredOneRm);
+        mark.toPlan = answers::toPlanWith(*profile.oneRm);
+        mark.planned = answers::estimateToPlanWith(*profile.oneRm);
         entry.oneRm = mark;
     }
     return entry;

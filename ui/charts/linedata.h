@@ -37,9 +37,11 @@ struct BandPoint {
 };
 
 struct OneRmMark {
-    double estimate = 0; ///< kg
-    std::optional<stats::Interval> interval{};
-    std::optional<double> measured{}; ///< kg: drawn beside, never instead
+    double estimate = 0;                       ///< kg
+    std::optional<stats::Interval> interval{}; ///< of the line alone
+    std::optional<double> measured{};          ///< kg: drawn beside, never instead
+    std::optional<stats::Interval> toPlan{};   ///< the interval to plan with
+    std::optional<double> planned{};           ///< kg: the estimate that one belongs to
     friend bool operator==(const OneRmMark&, const OneRmMark&) = default;
 };
 

@@ -252,8 +252,10 @@ bool LineFigure::rescale() {
         }
         // A whisker may be very long: it is cut at half the estimate again, and says so by an
         // arrow.
-        if (entry.oneRm && entry.oneRm->interval)
-            reach(std::min(entry.oneRm->interval->high, 1.25 * entry.oneRm->estimate));
+        if (entry.oneRm)
+            for (const auto& held : {entry.oneRm->interval, entry.oneRm->toPlan})
+                if (held)
+                    reach(std::min(held->high, 1.25 * entry.oneRm->estimate));
         if (entry.notLifted)
             reach(*entry.notLifted);
         if (entry.oneRm && entry.oneRm->measured)

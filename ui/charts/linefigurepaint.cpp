@@ -317,23 +317,29 @@ void LineFigure::paintOneRms(QPainter& painter, LabelRoom& room) const {
 QStringList LineFigure::oneRmTexts(const OneRmMark& mark) const {
     const QString unit = unitName(m_data.unit);
     const QString estimate = number(shown(mark.estimate), 1);
-    QString figures = tr("%1 %2").arg(estimate, unit);
-    if (mark.interval)
-        figures =
-            tr("%1 (%2) %3")
-                .arg(estimate,
-                     rangeText({shown(mark.interval->low), shown(mark.interval->high)}, 1), unit);
-    // The narrower of two intervals: it says so, for another is planned with.
-    const QString named =
-        mark.interval
-            ? tr("est. 1RM %1 %2 (line alone %3)")
-                  .arg(estimate, unit,
-                       rangeText({shown(mark.interval->low), shown(mark.interval->high)}, 1))
-            : tr("est. 1RM %1").arg(figures);
+    const auto range = [this](const stats::Interval& held) {
+        return rangeText({shown(held.low), shown(held.high)}, 1);
+    };
+    // Each of the two intervals says which it is, and how it is drawn.
+    QStringList names;
+    if (mark.toPlan && mark.interval && *mark.toPlan != *mark.interval)
+        names << tr("est. 1RM %1 %2 (thin: to plan with %3; thick: line alone %4)")
+                     .arg(estimate, unit, range(*mark.toPlan), range(*mark.interval));
+    if (mark.toPlan)
+        names << tr("est. 1RM %1 %2 (to plan with %3)").arg(estimate, unit, range(*mark.toPlan));
+    else if (mark.interval)
+        names << tr("est. 1RM %1 %2 (line alone %3)").arg(estimate, unit, range(*mark.interval));
+    else
+        names << tr("est. 1RM %1").arg(tr("%1 %2").arg(estimate, unit));
+    // Of the log's own maxima, and so not in the middle of what is planned with.
+    if (mark.planned && std::abs(*mark.planned - mark.estimate) > 0.05)
+        for (QString& name : names)
+            name += tr("; by the log\u2019s maxima %1").arg(number(shown(*mark.planned), 1));
     QStringList texts;
     if (mark.measured)
-        texts << tr("%1, lifted %2").arg(named, loadNumber(*mark.measured, m_data.unit));
-    return texts << named << figures << estimate;
+        for (const QString& name : names)
+            texts << tr("%1, lifted %2").arg(name, loadNumber(*mark.measured, m_data.unit));
+    return texts + names << tr("%1 %2").arg(estimate, unit) << estimate;
 }
 
 QRectF LineFigure::paintOneRm(QPainter& painter, const LineEntry& entry, double row) const {
@@ -344,11 +350,20 @@ QRectF LineFigure::paintOneRm(QPainter& painter, const LineEntry& entry, double 
     const QColor c = look::colour(entry.role, ground());
     const double cap = 0.3 * textSize();
     const QPen pen(c, ground().print ? 1.0 : 1.6);
-    painter.setPen(pen);
+    const bool two = mark.toPlan && mark.interval && *mark.toPlan != *mark.interval;
     double from = x, to = x;
-    if (mark.interval) {
-        from = std::max(area.left(), toPosition(shown(mark.interval->low), 0).x());
-        to = toPosition(shown(mark.interval->high), 0).x();
+    if (two) { // within the one to plan with, thick: the line's alone
+        QPen thick(c, ground().print ? 2.4 : 4.0);
+        thick.setCapStyle(Qt::FlatCap);
+        painter.setPen(thick);
+        painter.drawLine(
+            QPointF(std::max(area.left(), toPosition(shown(mark.interval->low), 0).x()), y),
+            QPointF(std::min(area.right(), toPosition(shown(mark.interval->high), 0).x()), y));
+    }
+    painter.setPen(pen);
+    if (const auto& held = mark.toPlan ? mark.toPlan : mark.interval) {
+        from = std::max(area.left(), toPosition(shown(held->low), 0).x());
+        to = toPosition(shown(held->high), 0).x();
         const bool cut = to > area.right();
         to = std::min(to, area.right());
         painter.drawLine(QPointF(from, y), QPointF(to, y));

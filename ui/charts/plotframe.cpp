@@ -31,9 +31,15 @@ QPen line(const QColor& colour, const look::Ground& ground) {
 
 } // namespace
 
+double smallSize(double textSize, double scale) {
+    constexpr double least = 12;
+    const double wanted = textSize * scale;
+    return std::max(1.0, textSize >= least ? std::max(least, wanted) : wanted);
+}
+
 QFont chartFont(double textSize, double scale, bool bold) {
     QFont font;
-    font.setPixelSize(std::max(1, static_cast<int>(std::lround(textSize * scale))));
+    font.setPixelSize(static_cast<int>(std::lround(smallSize(textSize, scale))));
     font.setBold(bold);
     return font;
 }

@@ -11,6 +11,9 @@
 namespace slopebook::ui::charts {
 
 /// A font in pixels, so that no printer scales it twice.
+/// A share of that size; on a screen never under what is read (12 px), where the text itself is
+/// not: paper has its own sizes, all of them less.
+double smallSize(double textSize, double scale);
 QFont chartFont(double textSize, double scale = 1, bool bold = false);
 
 struct PlotFrame {

@@ -5,6 +5,7 @@
 #include "ui/words/said.h"
 
 #include <QFont>
+#include <QFontInfo>
 
 namespace slopebook::ui {
 
@@ -25,7 +26,11 @@ CautionLabel::CautionLabel(QWidget* parent) : QLabel(cautions(false), parent) {
     setToolTip(fullCautions());
     setAccessibleDescription(fullCautions());
     QFont small = font();
-    small.setPointSizeF(small.pointSizeF() * 0.9);
+    constexpr int leastPixels = 12; // no text is smaller
+    if (const int pixels = QFontInfo(small).pixelSize(); pixels * 0.9 >= leastPixels)
+        small.setPointSizeF(small.pointSizeF() * 0.9);
+    else if (pixels > leastPixels)
+        small.setPixelSize(leastPixels);
     setFont(small);
 }
 

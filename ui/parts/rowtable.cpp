@@ -16,7 +16,9 @@ namespace slopebook::ui {
 
 namespace {
 constexpr char growing[] = "rowsGrow";
+constexpr char longList[] = "longList";
 constexpr int rowsThatCount = 60; // for a column's width: more than a screen shows
+constexpr int rowsThatGrow = 400; // of more all have room for two lines, unmeasured
 
 /// Where the last row ends that is seen whole; where one is higher than the table, the table's end.
 int endOfRows(const QTableView& table) {
@@ -28,6 +30,14 @@ int endOfRows(const QTableView& table) {
     const int cut = rows.logicalIndexAt(room);
     const int top = cut < 0 ? room : rows.sectionViewportPosition(cut);
     return top > 0 ? top : room;
+}
+
+/// Each row as high as what wraps in it; measuring thousands would take longer than reading them.
+void growRows(QTableView& table) {
+    if (table.property(longList).toBool() && table.model()->rowCount() > rowsThatGrow)
+        table.verticalHeader()->setDefaultSectionSize(2 * table.fontMetrics().lineSpacing() + 4);
+    else
+        table.resizeRowsToContents();
 }
 
 /// The chosen row stays in sight when the table gets its room, or less of it.
@@ -157,9 +167,10 @@ QTableView* rowTable(QAbstractItemModel* model, const QString& name, const RowSt
     if (style.growing || !style.giving.isEmpty()) {
         rows->setMinimumSectionSize(style.compact ? rows->defaultSectionSize() : 30);
         table->setProperty(growing, true);
+        table->setProperty(longList, style.compact && !style.giving.isEmpty());
         QObject::connect(columns, &QHeaderView::sectionResized, table, [table] {
             if (table->property(growing).toBool())
-                table->resizeRowsToContents();
+                growRows(*table);
         });
     }
     return table;
@@ -201,15 +212,30 @@ WidthsFirst::~WidthsFirst() {
     if (!m_table.property(growing).isValid())
         return;
     m_table.setProperty(growing, true);
-    m_table.resizeRowsToContents();
+    growRows(m_table);
 }
 
+namespace {
+void fitHeight(QTableView& table) {
+    int height = table.horizontalHeader()->sizeHint().height() + 2 * table.frameWidth() + 2;
+    for (int row = 0; row < table.model()->rowCount(); ++row)
+        height += table.rowHeight(row);
+    table.setFixedHeight(height + 16); // room for a scroll bar below
+}
+} // namespace
+
 void showWhole(QTableView* table) {
-    table->resizeColumnsToContents();
-    int height = table->horizontalHeader()->sizeHint().height() + 2 * table->frameWidth() + 2;
-    for (int row = 0; row < table->model()->rowCount(); ++row)
-        height += table->rowHeight(row);
-    table->setFixedHeight(height + 16); // room for a scroll bar below
+    constexpr char whole[] = "shownWhole";
+    const bool fitsItself = table->property(growing).isValid(); // as its words wrap
+    if (!fitsItself)
+        table->resizeColumnsToContents();
+    fitHeight(*table);
+    if (!fitsItself || table->property(whole).toBool())
+        return;
+    table->setProperty(whole, true);
+    const auto again = [table] { fitHeight(*table); };
+    QObject::connect(table->verticalHeader(), &QHeaderView::sectionResized, table, again,
+                     Qt::QueuedConnection);
 }
 
 int leastHeight(const QTableView& table) {

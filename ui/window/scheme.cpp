@@ -77,13 +77,13 @@ double contrast(const QColor& one, const QColor& other) {
     return (std::max(a, b) + 0.05) / (std::min(a, b) + 0.05);
 }
 
-QColor readable(const QColor& wanted, const QColor& ink, std::initializer_list<QColor> grounds) {
+QColor readable(const QColor& wanted, const QColor& ink, std::initializer_list<QColor> grounds,
+                double least) {
     constexpr int steps = 32;
     for (int i = 0; i < steps; ++i) {
         const QColor tried = between(wanted, ink, static_cast<float>(i) / steps);
-        if (std::ranges::all_of(grounds, [&](const QColor& ground) {
-                return contrast(tried, ground) >= readableContrast;
-            }))
+        if (std::ranges::all_of(
+                grounds, [&](const QColor& ground) { return contrast(tried, ground) >= least; }))
             return tried;
     }
     return ink;
@@ -94,6 +94,13 @@ QColor hintColour(const QPalette& palette) {
     const QColor base = palette.color(QPalette::Active, QPalette::Base);
     const QColor window = palette.color(QPalette::Active, QPalette::Window);
     return readable(between(ink, base, 0.5F), ink, {base, window});
+}
+
+QColor disabledColour(const QPalette& palette) {
+    const auto of = [&](QPalette::ColorRole role) { return palette.color(QPalette::Active, role); };
+    const QColor ink = of(QPalette::Text), base = of(QPalette::Base);
+    return readable(between(ink, base, 0.5F), ink,
+                    {base, of(QPalette::Window), of(QPalette::Button)}, disabledContrast);
 }
 
 QPalette paletteOf(Scheme scheme) {
@@ -141,6 +148,11 @@ void SchemeKeeper::fitHints() {
                             contrast(page, chosen) > contrast(ink, chosen) ? page : ink);
     }
     bool fits = true;
+    const QColor pale = disabledColour(palette);
+    for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText}) {
+        fits = fits && palette.color(QPalette::Disabled, role) == pale;
+        palette.setColor(QPalette::Disabled, role, pale);
+    }
     for (const auto& [role, colour] : wanted)
         for (const auto group : groups) {
             fits = fits && palette.color(group, role) == colour;

@@ -23,10 +23,14 @@ constexpr double readableContrast = 4.5; ///< of ordinary text (WCAG 2.1, 1.4.3)
 
 /// The first colour on the way from wanted to ink that is read on all of those grounds; ink where
 /// none is.
-QColor readable(const QColor& wanted, const QColor& ink, std::initializer_list<QColor> grounds);
+QColor readable(const QColor& wanted, const QColor& ink, std::initializer_list<QColor> grounds,
+                double least = readableContrast);
 /// For words of the second rank, as hints in fields: the text's own, paled as far as it is still
 /// read on windows and in fields.
 QColor hintColour(const QPalette& palette);
+/// Of what cannot be pressed now: paler than the ink, and still read on every ground (3 to 1).
+constexpr double disabledContrast = 3;
+QColor disabledColour(const QPalette& palette);
 
 QPalette paletteOf(Scheme scheme); ///< not of the desktop's
 

@@ -70,18 +70,34 @@ QStringList cautionTexts(const std::vector<answers::Caution>& cautions, LoadUnit
     return texts;
 }
 
-QString ladderLoads(const answers::LadderForecast& ladder, LoadUnit unit) {
+namespace {
+/// Each load once, in kg, with how many sets of it there are.
+template <class Text>
+QString eachLoad(const answers::LadderForecast& ladder, const Text& textOf) {
     QStringList loads;
     for (std::size_t i = 0; i < ladder.loads.size();) {
         std::size_t same = i;
         while (same < ladder.loads.size() && ladder.loads[same].exact == ladder.loads[i].exact)
             ++same;
-        const QString load =
-            loadNumber(std::round(kilograms(ladder.loads[i].exact) * 1000) / 1000, unit);
-        loads << (same - i > 1 ? Plan::tr("%1 (%2 sets)").arg(load).arg(same - i) : load);
+        loads << textOf(std::round(kilograms(ladder.loads[i].exact) * 1000) / 1000, same - i);
         i = same;
     }
     return loads.join(u", "_s);
+}
+} // namespace
+
+QString ladderLoads(const answers::LadderForecast& ladder, LoadUnit unit) {
+    return eachLoad(ladder, [unit](double kg, std::size_t sets) {
+        const QString load = loadNumber(kg, unit);
+        return sets > 1 ? Plan::tr("%1 (%2 sets)").arg(load).arg(sets) : load;
+    });
+}
+
+QString ladderInWords(const answers::LadderForecast& ladder, LoadUnit unit) {
+    return eachLoad(ladder, [unit](double kg, std::size_t sets) {
+        const QString load = loadWithUnit(kg, unit);
+        return sets > 1 ? Plan::tr("%1 sets of %2").arg(sets).arg(load) : load;
+    });
 }
 
 } // namespace slopebook::ui::planwords

@@ -574,13 +574,25 @@ inline constexpr std::string_view reasons[]{
     translate("Phrases", "on another surface"),
     translate("Phrases", "by another device"),
     translate("Phrases", "in other footwear"),
-    translate("Phrases", "in another place"),
+    translate("Phrases", "at another place"),
     translate("Phrases", "by another technique"),
     translate("Phrases", "sessions that are not comparable are shown, and take no part in the "
                          "trend"),
     translate("Phrases", "not comparable"),
     translate("Phrases", "not comparable: %1"),
-    translate("Phrases", "compared %1"),
+    translate("Phrases", "tested %1 than before"),
+    translate("Phrases", "%1, but tested %2"),
+    translate("Phrases", "%1 (%2; tested %3)"),
+    translate("Phrases", "%1 (tested %2)"),
+    translate("Phrases", "%1 of %2 were tested %3 than before: part of their change may be its "
+                         "doing."),
+    translate("Phrases", "%1 of %2 were tested under other conditions than before: part of their "
+                         "change may be that."),
+    translate("Phrases", "%1 in %2"),
+    translate("Phrases", "none in %1"),
+    translate("Phrases",
+              "Of %1 readings against %2 %3 are better or worse: %4; had nothing changed, about %5 "
+              "would be. All of them taken as one family (Holm), %6 would stand."),
     translate("Phrases", "%1 was not lifted on %2"),
     translate("Phrases",
               "measured by another device (%1, then %2), and no study says how the two differ"),

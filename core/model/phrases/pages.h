@@ -58,12 +58,14 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "< m: certain, but less than the smallest change that matters."),
     translate("Phrases", "Without a bar in the chart: %1."),
     translate("Phrases",
-              "Each interval is for this one change alone; overview and whole season read "
-              "every block at once, so theirs may be wider."),
+              "Each interval is for this one change alone. Overview and whole season read every "
+              "block at once, so theirs are wider: what is better or worse here may be unclear "
+              "there."),
     translate("Phrases", "Each interval is for one athlete's change alone."),
     translate("Phrases",
-              "Intervals of a measure hold for every block against %1 at once; Battery and "
-              "Comparison read one change alone, so theirs may be narrower."),
+              "Intervals of a measure hold for every block against %1 at once. Battery and "
+              "Comparison read one change alone, so theirs are narrower: what is unclear here may "
+              "be better or worse there."),
     translate("Phrases", "%1: typical error %2 %3, %4"),
     translate("Phrases", "%1: smallest change that matters %2 %3, %4"),
     translate("Phrases", "Left out, for it cannot be read: %1"),
@@ -140,6 +142,10 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "The best ladder can be expected to give the estimated 1RM to ± %1 (this "
                          "session's: ± %2)."),
     translate("Phrases", "The best ladder can be expected to give the estimated 1RM to ± %1."),
+    translate("Phrases", "Both are as if the line were straight. To plan with it is ± %1 now: that "
+                         "also holds what a bend may add."),
+    translate("Phrases", "Both take the MVT as exact and the line as straight. To plan with it is "
+                         "± %1 now: that also holds the MVT's own spread and what a bend may add."),
     translate("Phrases", "The line is of %1."),
     translate("Phrases", "The line is of %1, 1 day old."),
     translate("Phrases", "The line is of %1, %2 days old."),

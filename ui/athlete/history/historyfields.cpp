@@ -100,7 +100,9 @@ const std::array<HistoryField, HistoryModel::FirstCheckLoad>& historyFields() {
          [](const Profile& p) { return std::optional(p.line.r2); }},
         {[](const QString& unit) { return HistoryModel::tr("Est. 1RM, %1").arg(unit); },
          [](const QString&) {
-             return HistoryModel::tr("Estimated 1RM with the interval of the line");
+             return HistoryModel::tr(
+                 "Estimated 1RM with the interval of the line alone, to compare with other days; "
+                 "Plan and Lines have the one to plan with");
          },
          estimateText,
          {},

@@ -86,7 +86,10 @@ QBoxLayout* HistoryPage::buildTop() {
 
 void HistoryPage::buildEverything() {
     m_allTable = rowTable(m_all, tr("Every lift and test of the athlete"),
-                          {.compact = true, .wraps = false, .lastTakesRest = true});
+                          {.compact = true,
+                           .lastTakesRest = true,
+                           .giving = {EverythingModel::Under, EverythingModel::Note,
+                                      EverythingModel::Result, EverythingModel::What}});
     m_allTable->setObjectName(u"everything"_s);
     m_allTable->setSortingEnabled(true);
     m_allTable->sortByColumn(EverythingModel::Day, Qt::DescendingOrder);
@@ -117,8 +120,6 @@ void HistoryPage::readEverything() {
     m_all->setRows({}); // where reading fails, nobody else's stay
     m_all->setRows(m_athlete ? doneBy(m_logbook.log(), *m_athlete, m_unit)
                              : std::vector<DoneRow>());
-    const WidthsFirst widths(*m_allTable);
-    m_allTable->resizeColumnsToContents();
 }
 
 QString HistoryPage::everythingText() const {

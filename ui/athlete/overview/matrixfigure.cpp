@@ -117,7 +117,9 @@ MatrixCellFigure cellFigure(const SeasonMatrix& matrix, const answers::MatrixRow
     if (cell.before && (!cell.against || cell.before->from != cell.against->from)) {
         shown.beforeMark = markOf(row.measure, *cell.before);
         if (shown.beforeMark != CellMark::Figure)
-            shown.before = MatrixText::tr("before: %1").arg(shortWord(*cell.before, unit));
+            shown.before = MatrixText::tr("against %1: %2")
+                               .arg(periodText(matrix.blocks[cell.before->from].block.name),
+                                    shortWord(*cell.before, unit));
     }
     return shown;
 }

@@ -51,7 +51,7 @@ struct MatrixCellFigure {
     QString reading{}; ///< "better", "not comparable"; or the reason
     QString brief{};   ///< instead of a reason that has no room: "no reading"
     QString words{};   ///< the reading in full: "unclear, leaning up; shows from 0.055"
-    QString before{};  ///< "before: held"; empty where that is the same question
+    QString before{};  ///< "against Autumn: held"; empty where that is the same question
     CellMark beforeMark = CellMark::Figure;
     std::optional<Step> step{}; ///< against the chosen block
     bool extrapolated = false;

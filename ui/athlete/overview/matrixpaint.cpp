@@ -2,7 +2,9 @@
 #include "ui/athlete/overview/matrixpaint.h"
 
 #include "ui/athlete/overview/steppaint.h"
+#include "ui/charts/plotframe.h"
 
+#include <QFontInfo>
 #include <QFontMetricsF>
 #include <QTextLayout>
 
@@ -18,6 +20,7 @@ namespace {
 
 constexpr double leastStep = 56;          // px of a strip that can still be read, at a body of 13
 constexpr double widestWord = 9;          // of a reading's column, in heights of a line
+constexpr double widestBefore = 14;       // of what another block says, with its name
 constexpr double gap = 0.5, inset = 0.35; // heights of a line
 
 double sizedAs(const MatrixPen& pen, double at13) {
@@ -74,7 +77,7 @@ double wordWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen&
     const QFontMetricsF body(strong(pen.body));
     const QFontMetricsF small(pen.small);
     const bool steps = hasSteps(figure, block);
-    double width = 0;
+    double width = 0, before = 0;
     for (const auto& row : figure.cells) {
         const MatrixCellFigure& cell = row[block];
         if (steps && besideNoStep(cell) && wraps(cell.mark))
@@ -82,10 +85,11 @@ double wordWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen&
         const double word = wraps(cell.mark)
                                 ? wrappedWidth(cell.reading, small)
                                 : body.horizontalAdvance(cell.reading) + markWidth(cell.mark, pen);
-        width = std::max({width, word + 0.15 * pen.line,
-                          whole ? small.horizontalAdvance(cell.before) + 1 : 0.0});
+        width = std::max(width, word + 0.15 * pen.line);
+        before = std::max(before, whole ? small.horizontalAdvance(cell.before) + 1 : 0.0);
     }
-    return std::min(width, widestWord * pen.line);
+    return std::max(std::min(width, widestWord * pen.line),
+                    std::min(before, widestBefore * pen.line));
 }
 
 /// A text in at most that many lines, the last cut with a mark where it must.
@@ -169,10 +173,8 @@ void paintNarrow(QPainter& painter, const QRectF& box, const MatrixCellFigure& c
 
 MatrixPen matrixPen(const look::Ground& ground, const QFont& body) {
     MatrixPen pen{.ground = ground, .body = body, .small = body};
-    if (body.pixelSize() > 0)
-        pen.small.setPixelSize(std::max(1, static_cast<int>(std::lround(body.pixelSize() * 0.87))));
-    else
-        pen.small.setPointSizeF(body.pointSizeF() * 0.87);
+    const int pixels = body.pixelSize() > 0 ? body.pixelSize() : QFontInfo(body).pixelSize();
+    pen.small.setPixelSize(static_cast<int>(std::lround(charts::smallSize(pixels, 0.87))));
     pen.line = QFontMetricsF(pen.body).height();
     pen.lower = QFontMetricsF(pen.small).height();
     return pen;

@@ -2,6 +2,7 @@
 #include "ui/athlete/overview/stepcharts.h"
 
 #include "ui/athlete/overview/steppaint.h"
+#include "ui/charts/key.h"
 #include "ui/paper/flow.h"
 #include "ui/words/format.h"
 #include "ui/words/readable.h"
@@ -217,7 +218,7 @@ void paintOne(QPainter& painter, const QRectF& box, const StepChart& chart,
         painter.setFont(pen.small);
         painter.setPen(pen.ground.quiet);
         painter.drawText(QPointF(frame.area.left() + 2, frame.area.bottom() - small.descent() - 2),
-                         StepChartsView::tr("grey: too small to matter"));
+                         StepChartsView::tr("grey: %1").arg(charts::tooSmallText()));
     }
     paintPoints(painter, chart, frame, pen);
     paintFigures(painter, chart, frame, box.right(), pen);

@@ -18,6 +18,7 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QStackedLayout>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 using namespace Qt::Literals::StringLiterals;
@@ -53,7 +54,13 @@ QWidget* WholeSeasonPage::buildNotes() {
     QScrollArea* scroll = scrolled(inside);
     scroll->setAccessibleName(tr("To beware of, and what such a season can show"));
     scroll->setMinimumHeight(fontMetrics().height() * 5);
-    return new SourcesFold(scroll, tr("What was done in the blocks, and what to beware of"));
+    auto* fold = new SourcesFold(scroll, tr("What was done in the blocks, and what to beware of"));
+    // They take the table's place: a page moves in one way at a time.
+    connect(fold->button(), &QToolButton::toggled, this, [this](bool open) {
+        for (QWidget* each : std::initializer_list<QWidget*>{m_view, m_cell, m_key})
+            each->setVisible(!open);
+    });
+    return fold;
 }
 
 void WholeSeasonPage::build() {

@@ -149,10 +149,9 @@ void NextTestPane::ask(const Question& q) {
     m_chart->setData({.curve = next->curve, .byOneRm = next->byOneRm, .unit = q.unit});
     QStringList told = said(answers::nextTestWords(*next), q.unit);
     // The answer first: what to put on the bar.
-    const QString loads = m_model->index(0, PlanLadderModel::Loads).data().toString();
-    m_sentence->setText(
-        tr("Test with %1 %2. %3")
-            .arg(loads, unitName(q.unit), told.isEmpty() ? QString() : told.takeFirst()));
+    m_sentence->setText(tr("Test with %1. %2")
+                            .arg(planwords::ladderInWords(next->ladders.front(), q.unit),
+                                 told.isEmpty() ? QString() : told.takeFirst()));
     m_chart->setSpokenText(m_sentence->text());
     QStringList settled;
     if (const QString rest = (told.join(QLatin1Char(' ')) + repsNote).trimmed(); !rest.isEmpty())

@@ -266,7 +266,7 @@ private:
             m_data.loads, [](const PlanDrawing::Load& each) { return each.expected.has_value(); });
         if (expected == m_data.loads.end())
             return;
-        const QString band = PlanChartWords::tr("grey band: one rep of another day");
+        const QString band = PlanChartWords::tr("band: one rep of another day");
         std::vector<QPointF> places;
         // Not over the hatching, whose name it would be read as.
         for (auto each = expected; each != m_data.loads.end(); ++each)

@@ -168,10 +168,10 @@ QVariant LinesModel::data(const QModelIndex& index, int role) const {
 
 QVariant LinesModel::headerData(int section, Qt::Orientation orientation, int role) const {
     static const char* const titles[ColumnCount] = {
-        QT_TR_NOOP("Session"),         QT_TR_NOOP("1RM, %1"), QT_TR_NOOP("To plan, %1"),
-        QT_TR_NOOP("Of the line, %1"), QT_TR_NOOP("Reach"),   QT_TR_NOOP("Measured"),
-        QT_TR_NOOP("V0, m/s"),         QT_TR_NOOP("Slope"),   QT_TR_NOOP("s, m/s"),
-        QT_TR_NOOP("R\u00b2"),         QT_TR_NOOP("Points"),  QT_TR_NOOP("Loads, %1"),
+        QT_TR_NOOP("Session"),        QT_TR_NOOP("1RM, %1"), QT_TR_NOOP("To plan with, %1"),
+        QT_TR_NOOP("Line alone, %1"), QT_TR_NOOP("Reach"),   QT_TR_NOOP("Measured"),
+        QT_TR_NOOP("V0, m/s"),        QT_TR_NOOP("Slope"),   QT_TR_NOOP("s, m/s"),
+        QT_TR_NOOP("R\u00b2"),        QT_TR_NOOP("Points"),  QT_TR_NOOP("Loads, %1"),
         QT_TR_NOOP("L0, %1")};
     static const char* const tips[ColumnCount] = {
         QT_TR_NOOP("Checked: on the chart"),

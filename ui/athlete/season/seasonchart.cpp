@@ -31,6 +31,7 @@ QStringList sessionFigures(const SeasonData& data, const SeasonPoint& p) {
             seen.join(QLatin1Char(' ')),
             p.felt,
             p.oneRm ? number(inUnit(*p.oneRm, data.unit), 1) : QString(),
+            p.oneRmToPlan ? rangeText(inUnit(*p.oneRmToPlan, data.unit), 1) : QString(),
             p.oneRmInterval ? rangeText(inUnit(*p.oneRmInterval, data.unit), 1) : QString(),
             p.measured ? number(inUnit(*p.measured, data.unit), 1) : QString()};
 }
@@ -53,7 +54,8 @@ charts::FigureTable SeasonChart::figures() const {
                      SeasonWords::tr("Interval (m/s)"), SeasonWords::tr("Against the baseline"),
                      SeasonWords::tr("Seen at the load (m/s)"), SeasonWords::tr("RPE"),
                      SeasonWords::tr("1RM (%1)").arg(unitName(m_data.unit)),
-                     SeasonWords::tr("Interval (%1)").arg(unitName(m_data.unit)),
+                     SeasonWords::tr("To plan with (%1)").arg(unitName(m_data.unit)),
+                     SeasonWords::tr("Line alone (%1)").arg(unitName(m_data.unit)),
                      SeasonWords::tr("Measured 1RM (%1)").arg(unitName(m_data.unit))}};
     for (qsizetype i = 0; i < qsizetype(m_data.items.size()); ++i) {
         const SeasonItem& item = m_data.items[std::size_t(i)];

@@ -2,6 +2,7 @@
 #include "ui/athlete/season/seasondata.h"
 
 #include "core/answers/followsummary.h"
+#include "core/answers/planbounds.h"
 #include "core/answers/readingwords.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -39,11 +40,22 @@ SeasonPoint pointOf(const answers::Followed& f) {
     if (f.oneRm) {
         p.oneRm = f.oneRm->estimate;
         p.oneRmInterval = f.oneRm->interval;
+        p.oneRmToPlan = answers::toPlanWith(*f.oneRm);
         p.far = f.oneRm->extrapolatedFar();
     }
     if (f.session.measuredOneRm)
         p.measured = kilograms(*f.session.measuredOneRm);
     return p;
+}
+
+/// The smallest change that matters, as the sessions are read by it.
+std::optional<double> mattersFrom(const answers::Follow& follow) {
+    for (const answers::Followed& f : follow.sessions) {
+        const auto* read = f.change ? &f.change->read : f.seenChange ? &*f.seenChange : nullptr;
+        if (read && read->smallest)
+            return read->smallest->value;
+    }
+    return std::nullopt;
 }
 
 std::optional<SeasonMean> meanOf(const answers::FollowedSeason& season,
@@ -136,6 +148,7 @@ SeasonData seasonData(const answers::FollowedSeason& season,
     SeasonData data{.baseline = season.block ? -1 : static_cast<int>(follow.baseline),
                     .baselineValue = season.baselineValue(),
                     .detectable = follow.smallestDetectable,
+                    .matters = mattersFrom(follow),
                     .items = seasonItems(season),
                     .velocityTitle = Season::tr("%1 at %2 (m/s)")
                                          .arg(asSentence(kindText(kind)),

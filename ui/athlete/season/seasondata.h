@@ -22,13 +22,14 @@ struct SeasonPoint {
     QString felt{};               ///< RPE of the sets at the load
     std::optional<double> line{}; ///< m/s, a device's bias taken off
     std::optional<stats::Interval> interval{};
-    bool hollow = false;           ///< beyond the session's loads
-    bool corrected = false;        ///< a device's bias is taken off
-    std::optional<double> oneRm{}; ///< kg
-    std::optional<stats::Interval> oneRmInterval{};
-    bool far = false;                 ///< a reach below 0.80
-    std::optional<double> measured{}; ///< kg
-    bool notComparable = false;       ///< with the baseline: hatched
+    bool hollow = false;                            ///< beyond the session's loads
+    bool corrected = false;                         ///< a device's bias is taken off
+    std::optional<double> oneRm{};                  ///< kg
+    std::optional<stats::Interval> oneRmInterval{}; ///< of the line alone
+    std::optional<stats::Interval> oneRmToPlan{};   ///< the interval to plan with
+    bool far = false;                               ///< a reach below 0.80
+    std::optional<double> measured{};               ///< kg
+    bool notComparable = false;                     ///< with the baseline: hatched
     friend bool operator==(const SeasonPoint&, const SeasonPoint&) = default;
 };
 
@@ -80,6 +81,7 @@ struct SeasonData {
     int baseline = -1;                     ///< of the points; -1: a block
     std::optional<double> baselineValue{}; ///< m/s
     std::optional<double> detectable{};    ///< m/s, around it
+    std::optional<double> matters{};       ///< m/s, around it: less does not matter
     std::optional<SeasonTrend> trend{};
     std::vector<SeasonTrend> blockTrends{};         ///< where they are asked for
     std::vector<std::optional<SeasonMean>> means{}; ///< of each block; none: it has no figure

@@ -43,6 +43,13 @@ void paintMeasured(QPainter& painter, const QPointF& at, double size, const look
     painter.restore();
 }
 
+QPen lineAlonePen(const look::Ground& ground) {
+    QPen pen = look::readingPen(ground);
+    pen.setWidthF(2.6 * pen.widthF());
+    pen.setCapStyle(Qt::FlatCap);
+    return pen;
+}
+
 QPen blockTrendPen(const look::Ground& ground) {
     return {look::changeColour(ground), ground.print ? 0.7 : 1.2};
 }
@@ -93,12 +100,17 @@ std::vector<charts::KeyEntry> seasonKey(const SeasonData& data, const look::Grou
                        [g, ink](QPainter& p, const QRectF& box) {
                            paintDot(p, box.center(), box.height() / 5, ink, g.paper);
                        }});
+    if (data.matters)
+        key.push_back(charts::tooSmallKey(g, number(*data.matters, 3) + QStringLiteral(" m/s")));
     if (data.detectable)
-        key.push_back(
-            {SeasonWords::tr("too small to detect, ±%1 m/s").arg(number(*data.detectable, 3)),
-             [g](QPainter& p, const QRectF& box) {
-                 p.fillRect(box.adjusted(0, 2, 0, -2), look::smallestBrush(g));
-             }});
+        key.push_back({SeasonWords::tr("dashed: such tests show from ±%1 m/s up")
+                           .arg(number(*data.detectable, 3)),
+                       [g](QPainter& p, const QRectF& box) {
+                           p.setPen(look::smallestPen(g));
+                           for (const double y :
+                                {box.top() + box.height() / 4, box.bottom() - box.height() / 4})
+                               p.drawLine(QPointF(box.left(), y), QPointF(box.right(), y));
+                       }});
     const auto line = [&](const QString& words, const QPen& pen) {
         key.push_back({words, [pen](QPainter& p, const QRectF& box) {
                            p.setPen(pen);
@@ -110,6 +122,16 @@ std::vector<charts::KeyEntry> seasonKey(const SeasonData& data, const look::Grou
         line(SeasonWords::tr("trend"), look::changeBandPen(g));
     if (!data.blockTrends.empty())
         line(SeasonWords::tr("trend within a block"), blockTrendPen(g));
+    if (any([](const SeasonPoint& p) { return p.oneRmToPlan && p.oneRmInterval; }))
+        key.push_back({SeasonWords::tr("1RM: thin to plan with, thick line alone"),
+                       [g](QPainter& p, const QRectF& box) {
+                           const double x = box.center().x();
+                           p.setPen(look::readingPen(g));
+                           p.drawLine(QPointF(x, box.top()), QPointF(x, box.bottom()));
+                           p.setPen(lineAlonePen(g));
+                           p.drawLine(QPointF(x, box.top() + box.height() / 4),
+                                      QPointF(x, box.bottom() - box.height() / 4));
+                       }});
     if (any([](const SeasonPoint& p) { return p.measured.has_value(); }))
         key.push_back({SeasonWords::tr("measured 1RM"), [g](QPainter& p, const QRectF& box) {
                            paintMeasured(p, box.center(), box.height() / 1.8, g);

@@ -69,6 +69,10 @@ charts::Scale velocityScale(const SeasonData& data, double height, double textSi
         points.take(*data.baselineValue - *data.detectable);
         points.take(*data.baselineValue + *data.detectable);
     }
+    if (data.matters && data.baselineValue) {
+        points.take(*data.baselineValue - *data.matters);
+        points.take(*data.baselineValue + *data.matters);
+    }
     for (const auto& mean : data.means)
         if (mean) {
             points.take(mean->value);
@@ -87,10 +91,11 @@ charts::Scale oneRmScale(const SeasonData& data, double height, double textSize)
             points.take(shownMass(data, *p.oneRm));
         if (p.measured)
             points.take(shownMass(data, *p.measured));
-        if (p.oneRmInterval) {
-            whiskers.take(shownMass(data, p.oneRmInterval->low));
-            whiskers.take(shownMass(data, p.oneRmInterval->high));
-        }
+        for (const auto& held : {p.oneRmInterval, p.oneRmToPlan})
+            if (held) {
+                whiskers.take(shownMass(data, held->low));
+                whiskers.take(shownMass(data, held->high));
+            }
     }
     return scaleOf(points, whiskers, height, textSize);
 }

@@ -56,6 +56,8 @@ void paintTick(QPainter& painter, const QPointF& at, double reach, const QColor&
 void paintNotLifted(QPainter& painter, const QPointF& at, double reach, bool tried,
                     const QColor& ink);
 void paintMeasured(QPainter& painter, const QPointF& at, double size, const look::Ground& ground);
+/// Of the part of a 1RM's interval that the line alone comes to.
+QPen lineAlonePen(const look::Ground& ground);
 QPen blockTrendPen(const look::Ground& ground);
 void paintMean(QPainter& painter, const QRectF& interval, double at, bool hollow,
                const look::Ground& ground);

@@ -206,7 +206,9 @@ void SeasonPage::showSeason(const answers::FollowedSeason& season) {
                                 : drawn.told.value(i));
     }
     m_chart->setData(std::move(drawn));
-    // A column that says nothing gives its room to the others.
+    // What is drawn, and told in the row's tip; a column that says nothing gives its room as well.
+    for (const int told : {seasonInterval, seasonLineAlone})
+        m_view->setColumnHidden(told, true);
     m_view->setColumnHidden(seasonMeasured,
                             std::ranges::none_of(follow.sessions, [](const auto& each) {
                                 return each.session.measuredOneRm.has_value();

@@ -67,11 +67,15 @@ void paintBaseline(QPainter& painter, const SeasonLayout& layout, const SeasonDa
         return;
     const PlotFrame& f = layout.velocity;
     const double at = f.yOf(*data.baselineValue);
-    if (data.detectable) {
-        const double top = f.yOf(*data.baselineValue + *data.detectable);
-        const double bottom = f.yOf(*data.baselineValue - *data.detectable);
+    if (data.matters) {
+        const double top = f.yOf(*data.baselineValue + *data.matters);
+        const double bottom = f.yOf(*data.baselineValue - *data.matters);
         painter.fillRect(QRectF(f.area.left(), top, f.area.width(), bottom - top),
                          look::smallestBrush(f.ground));
+    }
+    if (data.detectable) { // lines, no ground: grey is what matters too little
+        const double top = f.yOf(*data.baselineValue + *data.detectable);
+        const double bottom = f.yOf(*data.baselineValue - *data.detectable);
         painter.setPen(look::smallestPen(f.ground));
         for (const double y : {top, bottom})
             painter.drawLine(QPointF(f.area.left(), y), QPointF(f.area.right(), y));
@@ -153,10 +157,18 @@ void paintMaxima(QPainter& painter, const PlotFrame& f, const SeasonData& data) 
     const QColor ink = look::changeColour(f.ground);
     const double r = pointRadius(f.textSize);
     for (const SeasonPoint& p : data.points) {
-        if (p.oneRmInterval) {
+        if (const auto& held = p.oneRmToPlan ? p.oneRmToPlan : p.oneRmInterval) {
             painter.setPen(look::readingPen(f.ground));
-            f.paintWhisker(painter, p.day, shownMass(data, p.oneRmInterval->low),
-                           shownMass(data, p.oneRmInterval->high));
+            f.paintWhisker(painter, p.day, shownMass(data, held->low), shownMass(data, held->high));
+        }
+        if (p.oneRmToPlan && p.oneRmInterval) {
+            const double low =
+                std::min(f.yOf(shownMass(data, p.oneRmInterval->low)), f.area.bottom());
+            const double high =
+                std::max(f.yOf(shownMass(data, p.oneRmInterval->high)), f.area.top());
+            painter.setPen(lineAlonePen(f.ground));
+            if (low > high)
+                painter.drawLine(QPointF(f.x(p.day), low), QPointF(f.x(p.day), high));
         }
         if (p.oneRm)
             paintDot(painter, f.at(p.day, shownMass(data, *p.oneRm)), r, ink,

@@ -127,7 +127,7 @@ void fill(Flow& flow, const SeasonPaper& paper) {
     addTable(flow, sessions, headings,
              {{0, 1, 2, 3, 4, 5, 6, 7, 8}, {60, 70, 46, 30, 58, 64, 43, 76, 76}});
     flow.heading(SeasonPages::tr("Maximum"));
-    addTable(flow, sessions, headings, {{0, 1, 9, 10, 11}, {80, 123, 110, 110, 100}});
+    addTable(flow, sessions, headings, {{0, 1, 9, 10, 11, 12}, {80, 103, 85, 90, 90, 75}});
     addNotes(flow, paper);
 }
 

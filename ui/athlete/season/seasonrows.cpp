@@ -2,6 +2,7 @@
 #include "ui/athlete/season/seasonrows.h"
 
 #include "core/answers/followsummary.h"
+#include "core/answers/planbounds.h"
 #include "core/answers/readingwords.h"
 #include "core/questions/questions.h"
 #include "ui/words/format.h"
@@ -44,6 +45,8 @@ QString explanation(const answers::Followed& f, const QString& felt, const QStri
     QStringList said;
     if (!felt.isEmpty())
         said << SeasonRows::tr("Felt at the load (RPE): %1").arg(felt);
+    if (f.interval)
+        said << SeasonRows::tr("From the line: %1 m/s").arg(rangeText(*f.interval, speedDecimals));
     if (f.change && f.change->read.straight)
         said << SeasonRows::tr("As if lines were straight: %1 m/s")
                     .arg(signedRangeText(*f.change->read.straight, speedDecimals));
@@ -59,6 +62,9 @@ QString explanation(const answers::Followed& f, const QString& felt, const QStri
         said << ui::said(asSentence(answers::biasWords(f)));
     if (!f.oneRm)
         said << noAnswerText(f.oneRm.why(), unit);
+    else if (f.oneRm->interval)
+        said << SeasonRows::tr("1RM by the line alone: %1")
+                    .arg(rangeText(inUnit(*f.oneRm->interval, unit), massDecimals));
     return said.join(u'\n');
 }
 
@@ -88,13 +94,14 @@ QStringList seasonHeadings(LoadUnit unit) {
             SeasonRows::tr("Interval, with noise and bend"),
             SeasonRows::tr("Reading"),
             SeasonRows::tr("Estimated 1RM (%1)").arg(mass),
-            SeasonRows::tr("Interval, of the line alone"),
+            SeasonRows::tr("To plan with (%1)").arg(mass),
+            SeasonRows::tr("Line alone (%1)").arg(mass),
             SeasonRows::tr("Measured 1RM (%1)").arg(mass)};
 }
 
 namespace {
 
-constexpr int tableColumns = 12;
+constexpr int tableColumns = seasonMeasured + 1;
 
 class RowMaker {
 public:
@@ -120,11 +127,9 @@ public:
         if (f.oneRm)
             cells << number(inUnit(f.oneRm->estimate, m_unit), massDecimals) +
                          (f.oneRm->extrapolatedFar() ? SeasonRows::tr(" (far)") : QString())
-                  << (f.oneRm->interval
-                          ? rangeText(inUnit(*f.oneRm->interval, m_unit), massDecimals)
-                          : SeasonRows::tr("not bounded"));
+                  << held(answers::toPlanWith(*f.oneRm)) << held(f.oneRm->interval);
         else
-            cells << u"–"_s << QString();
+            cells << u"–"_s << QString() << QString();
         cells << (f.session.measuredOneRm ? loadNumber(kilograms(*f.session.measuredOneRm), m_unit)
                                           : QString());
         TextTable::Row row{.cells = cells,
@@ -179,6 +184,10 @@ public:
     }
 
 private:
+    QString held(const std::optional<stats::Interval>& interval) const {
+        return interval ? rangeText(inUnit(*interval, m_unit), massDecimals)
+                        : SeasonRows::tr("not bounded");
+    }
     static QStringList blank() { return QStringList(tableColumns, QString()); }
     QString blockOn(Date date) const {
         const auto block = questions::blockOn(m_blocks, date);

@@ -11,8 +11,11 @@
 namespace slopebook::ui {
 
 QStringList seasonHeadings(LoadUnit unit);
-constexpr int seasonReading = 8;   ///< the column of the readings
-constexpr int seasonMeasured = 11; ///< of measured maxima, the last
+constexpr int seasonBlock = 1;
+constexpr int seasonInterval = 5;   ///< of the line's speed, which is drawn
+constexpr int seasonReading = 8;    ///< the column of the readings
+constexpr int seasonLineAlone = 11; ///< of the 1RM's interval by the line alone
+constexpr int seasonMeasured = 12;  ///< of measured maxima, the last
 /// One row a session, a day not lifted and a block, as seasonItems() has them; the baseline's in
 /// bold. felt: of each session, as feltText() has it. trends: with those within blocks.
 std::vector<TextTable::Row> seasonRows(const answers::FollowedSeason& season,

@@ -94,10 +94,7 @@ std::vector<charts::KeyEntry> keyOf(const SquadForest& data, const look::Ground&
                            paintDiamond(p, box.center(), box.height() / 3, g, true);
                        }});
     if (std::ranges::any_of(data.rows, [](const auto& r) { return r.change && r.smallest; }))
-        key.push_back(
-            {SquadForestWords::tr("too small to matter"), [g](QPainter& p, const QRectF& box) {
-                 p.fillRect(box.adjusted(0, 2, 0, -2), look::smallestBrush(g));
-             }});
+        key.push_back(charts::tooSmallKey(g));
     if (std::ranges::any_of(data.rows, [](const auto& r) { return r.change && r.hollow; }))
         key.push_back({SquadForestWords::tr("extrapolated"), [g](QPainter& p, const QRectF& box) {
                            p.setPen(look::readingPen(g));

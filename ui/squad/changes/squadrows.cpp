@@ -120,7 +120,10 @@ std::vector<TextTable::Row> squadRows(const answers::SquadPart& part, double lev
 
 QString squadSentence(const answers::SquadPart& part, double level, LoadUnit unit) {
     const auto mean = answers::squadMean(part, level);
-    return said(mean ? answers::squadMeanWords(part, *mean) : answers::countWords(part), unit);
+    const QString told =
+        said(mean ? answers::squadMeanWords(part, *mean) : answers::countWords(part), unit);
+    const Words under = answers::squadUnderWords(part);
+    return under.empty() ? told : told + u' ' + said(under, unit);
 }
 
 QString liftTitle(const Lift& lift) {

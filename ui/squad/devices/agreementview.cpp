@@ -5,6 +5,7 @@
 #include "core/questions/liftcontext.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
+#include "ui/parts/wayon.h"
 #include "ui/squad/devices/noiserows.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -44,7 +45,9 @@ void AgreementView::build() {
     m_sets = new TextTable(this);
     m_figureView = textRowTable(m_figures, tr("Figures of the agreement"));
     m_setView = textRowTable(m_sets, tr("Sets seen by both devices"));
-    auto* row = new QHBoxLayout;
+    m_whichRow = new QWidget;
+    auto* row = new QHBoxLayout(m_whichRow);
+    row->setContentsMargins(0, 0, 0, 0);
     auto* label = new QLabel(tr("&Devices"));
     label->setBuddy(m_which);
     row->addWidget(label);
@@ -63,7 +66,8 @@ void AgreementView::build() {
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_sentence);
     layout->addWidget(split, 1);
-    layout->addLayout(row); // the answer first
+    layout->addWidget(m_whichRow); // the answer first
+    layout->addStretch();          // where there is nothing to show
 }
 
 QString AgreementView::sentence() const {
@@ -73,6 +77,11 @@ QString AgreementView::sentence() const {
 void AgreementView::setLift(std::optional<LiftId> lift) {
     m_lift = lift;
     reload();
+}
+
+void AgreementView::setWay(WayOn* way) {
+    m_way = way;
+    qobject_cast<QVBoxLayout*>(layout())->insertWidget(1, way);
 }
 
 QString AgreementView::nameOf(DeviceId device) const {
@@ -125,6 +134,9 @@ void AgreementView::ask() {
         m_sets->setTable(pairedHeadings(nameOf(first), nameOf(second), m_logbook.loadUnit()),
                          pairedRows(*study, athletes, m_logbook.loadUnit()), 2, 7);
         m_chart->parentWidget()->show();
+        m_whichRow->show();
+        if (m_way)
+            m_way->hide();
         for (QTableView* view : {m_figureView, m_setView}) {
             const WidthsFirst widths(*view);
             view->resizeColumnsToContents();
@@ -142,7 +154,8 @@ void AgreementView::showNothing(const QString& why) {
     m_chart->setData({});
     m_figures->setTable({}, {}, 0, 0);
     m_sets->setTable({}, {}, 0, 0);
-    m_sentence->setText(why);
+    m_sentence->setText(m_way ? m_way->sayMissing(m_logbook.log(), why) : why);
+    m_whichRow->setVisible(!m_pairs.empty()); // nothing to choose from
     m_chart->setSpokenText(why);
     m_chart->parentWidget()->hide(); // an empty picture and empty tables say nothing
 }

@@ -19,6 +19,7 @@ class QTableView;
 namespace slopebook::ui {
 
 class Sentence;
+class WayOn;
 
 class AgreementView final : public QWidget {
     Q_OBJECT
@@ -26,6 +27,8 @@ public:
     explicit AgreementView(Logbook& logbook, QWidget* parent = nullptr);
 
     void setLift(std::optional<LiftId> lift);
+    /// Where the same sets can be typed for two devices; shown where none are.
+    void setWay(WayOn* way);
     const AgreementChart& chart() const { return *m_chart; }
     const TextTable& figures() const { return *m_figures; }
     const TextTable& sets() const { return *m_sets; }
@@ -42,8 +45,10 @@ private:
     std::optional<LiftId> m_lift;
     std::vector<std::pair<DeviceId, DeviceId>> m_pairs;
     std::vector<Stored<DeviceId, Device>> m_devices;
+    QWidget* m_whichRow = nullptr;
     QComboBox* m_which;
     Sentence* m_sentence;
+    WayOn* m_way = nullptr;
     AgreementChart* m_chart;
     TextTable* m_figures;
     TextTable* m_sets;

@@ -23,6 +23,7 @@ NoisePage::NoisePage(Logbook& logbook, QWidget* parent)
     m_strip->addWidget(barInStrip(*tabs, tr("Kinds of noise")));
     m_strip->addStretch(1);
     m_noise->setWay(new WayOn(*this, Place::Session));
+    m_agreement->setWay(new WayOn(*this, Place::Session));
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(m_strip);
     layout->addWidget(tabs, 1);

@@ -23,7 +23,7 @@
 namespace slopebook::ui {
 
 namespace {
-constexpr int smallestChange = 9;        // column
+constexpr int liftColumn = 0, deviceColumn = 1, atColumn = 3, smallestChange = 9, sourceColumn = 10;
 constexpr std::size_t readOneByOne = 50; // more athletes than that are read as a list
 
 std::map<AthleteId, QString> namesIn(const log::Log& log,
@@ -60,7 +60,10 @@ void NoiseView::build() {
     m_told->setAccessibleDescription(tr("Notes"));
     m_noise = new TextTable(this);
     m_repeats = new TextTable(this);
-    m_noiseView = textRowTable(m_noise, tr("Noise by lift, device and load"));
+    m_noiseView =
+        rowTable(m_noise, tr("Noise by lift, device and load"),
+                 {.lastTakesRest = true, .giving = {sourceColumn, atColumn, deviceColumn}});
+    m_noiseView->setObjectName(QStringLiteral("noise"));
     m_repeatView = textRowTable(m_repeats, tr("Repeat tests used"));
     auto* split = new QSplitter(Qt::Vertical);
     split->setChildrenCollapsible(false);
@@ -121,11 +124,10 @@ void NoiseView::reload() {
         QStringList headings = inTwoLines(noiseHeadings(m_logbook.loadUnit()));
         headings[smallestChange].replace(u' ', u'\n'); // no wider than its figures
         m_noise->setTable(headings, noiseRows(groups, m_logbook.loadUnit()), 4, 10);
+        m_noiseView->setColumnHidden(liftColumn, !m_every->isChecked()); // the same in each row
         m_repeats->setTable(repeatHeadings(), repeatRows(groups, names), 5, 6);
-        for (QTableView* view : {m_noiseView, m_repeatView}) {
-            const WidthsFirst widths(*view); // a log may hold thousands of repeat tests
-            view->resizeColumnsToContents();
-        }
+        const WidthsFirst widths(*m_repeatView); // a log may hold thousands of repeat tests
+        m_repeatView->resizeColumnsToContents();
         m_told->setText(none ? QString() : said(answers::repeatTestMethod()));
     } catch (const std::exception& error) {
         m_noise->setTable(noiseHeadings(m_logbook.loadUnit()), {}, 4, 10);

@@ -67,7 +67,7 @@ void DuePage::build() {
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(strip);
     layout->addWidget(m_sentence);
-    layout->addWidget(m_way = new WayOn(*this, Place::Session));
+    layout->addWidget(m_way = new WayOn(*this, Place::Stations));
     layout->addWidget(m_view, 1);
     layout->addWidget(m_notes);
     m_rest = new QWidget; // the room that a table with rows would take
@@ -102,7 +102,8 @@ void DuePage::reload() {
     try {
         m_due = questions::squadDueOn(m_logbook.log(), m_clock.today(), {}, m_weeks->value());
         m_sentence->setText(m_way->sayMissing(
-            m_logbook.log(), said(answers::dueWords(*m_due), m_logbook.loadUnit()), false));
+            m_logbook.log(), said(answers::dueWords(*m_due), m_logbook.loadUnit()),
+            m_due->rows.empty())); // where nothing is due, the next test begins there
         m_rows->setTable(dueHeadings(), dueRows(*m_due, m_logbook.loadUnit()), 3, 4);
         m_notes->setText(dueNotes(*m_due, m_logbook.loadUnit()).join(u'\n'));
     } catch (const std::exception& error) {
