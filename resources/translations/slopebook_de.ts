@@ -326,6 +326,15 @@
         <source>not comparable</source>
         <translation>nicht vergleichbar</translation>
     </message>
+    <message>
+        <source>too small to matter</source>
+        <translation>zu klein, um zu zählen</translation>
+    </message>
+    <message>
+        <source>%1, ±%2</source>
+        <comment>too small to matter, ଐ.05 m/s</comment>
+        <translation>%1, ±%2</translation>
+    </message>
 </context>
 <context>
     <name>DuePaper</name>
@@ -967,10 +976,6 @@
         <translation>Die anderen werden gegen diesen Block gelesen.</translation>
     </message>
     <message>
-        <source>before: %1</source>
-        <translation>davor: %1</translation>
-    </message>
-    <message>
         <source>changed</source>
         <translation>verändert</translation>
     </message>
@@ -997,6 +1002,10 @@
     <message>
         <source>no reading</source>
         <translation>kein Befund</translation>
+    </message>
+    <message>
+        <source>against %1: %2</source>
+        <translation>gegen %1: %2</translation>
     </message>
 </context>
 <context>
@@ -1260,6 +1269,26 @@
     <message>
         <source>C&amp;hoose between two sides…</source>
         <translation>Z&amp;wischen zwei Seiten wählen…</translation>
+    </message>
+    <message>
+        <source>Sh&amp;ared store</source>
+        <translation>Gemeinsamer Speiche&amp;r</translation>
+    </message>
+    <message>
+        <source>&amp;Join a store…</source>
+        <translation>&amp;Beitreten…</translation>
+    </message>
+    <message>
+        <source>&amp;Meet now</source>
+        <translation>&amp;Jetzt abgleichen</translation>
+    </message>
+    <message>
+        <source>&amp;What came, what waits…</source>
+        <translation>&amp;Was kam, was wartet…</translation>
+    </message>
+    <message>
+        <source>&amp;Leave the store…</source>
+        <translation>Den Speicher ver&amp;lassen…</translation>
     </message>
 </context>
 <context>
@@ -1676,10 +1705,6 @@
         <translation>kleinste bedeutsame %1</translation>
     </message>
     <message>
-        <source>%1 of the line; change of two days only</source>
-        <translation>%1 der Gerade; Änderung nur dieser zwei Tage</translation>
-    </message>
-    <message>
         <source>Reach (heaviest load / estimate)</source>
         <translation>Reichweite (schwerste Last / Schätzung)</translation>
     </message>
@@ -1714,6 +1739,10 @@
     <message>
         <source>%1, %2 not lifted</source>
         <translation>%1, %2 nicht geschafft</translation>
+    </message>
+    <message>
+        <source>%1 of the line alone; change of two days only</source>
+        <translation>%1 der Geraden allein; Änderung nur dieser zwei Tage</translation>
     </message>
 </context>
 <context>
@@ -5248,10 +5277,6 @@
         <translation>in anderem Schuhwerk</translation>
     </message>
     <message>
-        <source>in another place</source>
-        <translation>an anderem Ort</translation>
-    </message>
-    <message>
         <source>by another technique</source>
         <translation>mit anderer Technik</translation>
     </message>
@@ -5262,10 +5287,6 @@
     <message>
         <source>not comparable: %1</source>
         <translation>nicht vergleichbar: %1</translation>
-    </message>
-    <message>
-        <source>compared %1</source>
-        <translation>verglichen %1</translation>
     </message>
     <message>
         <source>%1 was not lifted on %2</source>
@@ -7036,16 +7057,8 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Ohne Balken im Diagramm: %1.</translation>
     </message>
     <message>
-        <source>Each interval is for this one change alone; overview and whole season read every block at once, so theirs may be wider.</source>
-        <translation>Jedes Intervall gilt für diese eine Änderung allein; Überblick und ganze Saison lesen alle Blöcke zugleich, ihre können daher breiter sein.</translation>
-    </message>
-    <message>
         <source>Each interval is for one athlete&apos;s change alone.</source>
         <translation>Jedes Intervall gilt für die Änderung eines Athleten allein.</translation>
-    </message>
-    <message>
-        <source>Intervals of a measure hold for every block against %1 at once; Battery and Comparison read one change alone, so theirs may be narrower.</source>
-        <translation>Die Intervalle einer Größe gelten für alle Blöcke gegen %1 zugleich; Batterie und Vergleich lesen eine Änderung allein, ihre können daher schmaler sein.</translation>
     </message>
     <message>
         <source>the block %1</source>
@@ -7759,6 +7772,190 @@ liegt über dem geschätzten 1RM</translation>
         <source>The aim is %1 to %2; over the estimated 1RM: %3.</source>
         <translation>Ziel ist %1 bis %2; über dem geschätzten 1RM: %3.</translation>
     </message>
+    <message>
+        <source>at another place</source>
+        <translation>an anderem Ort</translation>
+    </message>
+    <message>
+        <source>tested %1 than before</source>
+        <translation>%1 getestet als zuvor</translation>
+    </message>
+    <message>
+        <source>%1, but tested %2</source>
+        <translation>%1, aber %2 getestet</translation>
+    </message>
+    <message>
+        <source>%1 (%2; tested %3)</source>
+        <translation>%1 (%2; %3 getestet)</translation>
+    </message>
+    <message>
+        <source>%1 (tested %2)</source>
+        <translation>%1 (%2 getestet)</translation>
+    </message>
+    <message>
+        <source>%1 of %2 were tested %3 than before: part of their change may be its doing.</source>
+        <translation>%1 von %2 wurden %3 getestet als zuvor: Ein Teil ihrer Änderung kann daher kommen.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 were tested under other conditions than before: part of their change may be that.</source>
+        <translation>%1 von %2 wurden unter anderen Bedingungen getestet als zuvor: Ein Teil ihrer Änderung kann daher kommen.</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 in %2</translation>
+    </message>
+    <message>
+        <source>none in %1</source>
+        <translation>keiner in %1</translation>
+    </message>
+    <message>
+        <source>Of %1 readings against %2 %3 are better or worse: %4; had nothing changed, about %5 would be. All of them taken as one family (Holm), %6 would stand.</source>
+        <translation>Von %1 Befunden gegen %2 sind %3 besser oder schlechter: %4; hätte sich nichts geändert, wären es etwa %5. Alle als eine Familie genommen (Holm), blieben %6.</translation>
+    </message>
+    <message>
+        <source>the fastest rep</source>
+        <translation>die schnellste Wiederholung</translation>
+    </message>
+    <message>
+        <source>the mean of the reps</source>
+        <translation>das Mittel der Wiederholungen</translation>
+    </message>
+    <message>
+        <source>the athlete&apos;s own</source>
+        <translation>die der Athletin oder des Athleten selbst</translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation>veröffentlicht</translation>
+    </message>
+    <message>
+        <source>the best attempt</source>
+        <translation>der beste Versuch</translation>
+    </message>
+    <message>
+        <source>the mean of the attempts</source>
+        <translation>das Mittel der Versuche</translation>
+    </message>
+    <message>
+        <source>the number as read</source>
+        <translation>die Zahl, wie sie abgelesen wird</translation>
+    </message>
+    <message>
+        <source>the height, from the flight time</source>
+        <translation>die Höhe, aus der Flugzeit</translation>
+    </message>
+    <message>
+        <source>the height over the contact time</source>
+        <translation>die Höhe geteilt durch die Kontaktzeit</translation>
+    </message>
+    <message>
+        <source>the height, from the flight time, over the contact time</source>
+        <translation>die Höhe, aus der Flugzeit, geteilt durch die Kontaktzeit</translation>
+    </message>
+    <message>
+        <source>the force over the body mass</source>
+        <translation>die Kraft geteilt durch die Körpermasse</translation>
+    </message>
+    <message>
+        <source>both at once, or no side</source>
+        <translation>beide zugleich oder ohne Seite</translation>
+    </message>
+    <message>
+        <source>the left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>the right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>lifted</source>
+        <translation>geschafft</translation>
+    </message>
+    <message>
+        <source>a load by itself</source>
+        <translation>für sich eine Last</translation>
+    </message>
+    <message>
+        <source>on top of a load</source>
+        <translation>zusätzlich zu einer Last</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; meets no store. Join it to one first.</source>
+        <translation>„%1“ gleicht sich mit keinem Speicher ab. Lassen Sie es zuerst einem beitreten.</translation>
+    </message>
+    <message>
+        <source>the squad to which what is new here goes</source>
+        <translation>die Gruppe, in die geht, was hier neu ist</translation>
+    </message>
+    <message>
+        <source>one in which this login may write; there is none: who manages the store grants it</source>
+        <translation>eine, in die diese Anmeldung schreiben darf; es gibt keine: Wer den Speicher verwaltet, gibt das Recht</translation>
+    </message>
+    <message>
+        <source>the store at %1</source>
+        <translation>der Speicher auf %1</translation>
+    </message>
+    <message>
+        <source>the one that this log meets already, or a log that has left it</source>
+        <translation>der, mit dem sich dieses Protokoll schon abgleicht, oder ein Protokoll, das ihn verlassen hat</translation>
+    </message>
+    <message>
+        <source>a %1 of the store that speaks of what is not there</source>
+        <translation>%1 aus dem Speicher, mit Verweis auf etwas, das nicht da ist</translation>
+    </message>
+    <message>
+        <source>what it speaks of in the same store</source>
+        <translation>das, worauf verwiesen wird, in demselben Speicher</translation>
+    </message>
+    <message>
+        <source>Other desks write to the store at %1 without pause. What is not sent yet waits for the next meeting.</source>
+        <translation>Andere Plätze schreiben ohne Pause in den Speicher auf %1. Was noch nicht gesendet ist, wartet auf den nächsten Abgleich.</translation>
+    </message>
+    <message>
+        <source>The store at %1 is another one than this log has met. Nothing was changed. Leave the old one first, then join this one.</source>
+        <translation>Der Speicher auf %1 ist ein anderer als der, mit dem sich dieses Protokoll abgleicht. Nichts wurde geändert. Verlassen Sie zuerst den alten, dann treten Sie diesem bei.</translation>
+    </message>
+    <message>
+        <source>The store at %1 does not let this login write what is new here. It waits, and nothing is lost. Who manages the store can say why.</source>
+        <translation>Der Speicher auf %1 lässt diese Anmeldung nicht schreiben, was hier neu ist. Es wartet, und nichts geht verloren. Wer den Speicher verwaltet, kann sagen, warum.</translation>
+    </message>
+    <message>
+        <source>The store at %1 does not take what is new here beside what it holds. It waits, and nothing is lost.</source>
+        <translation>Der Speicher auf %1 nimmt nicht auf, was hier neu ist, neben dem, was er hat. Es wartet, und nichts geht verloren.</translation>
+    </message>
+    <message>
+        <source>Each interval is for this one change alone. Overview and whole season read every block at once, so theirs are wider: what is better or worse here may be unclear there.</source>
+        <translation>Jedes Intervall gilt für diese eine Änderung allein. Überblick und ganze Saison lesen alle Blöcke zugleich, ihre sind daher breiter: Was hier besser oder schlechter ist, kann dort unklar sein.</translation>
+    </message>
+    <message>
+        <source>Intervals of a measure hold for every block against %1 at once. Battery and Comparison read one change alone, so theirs are narrower: what is unclear here may be better or worse there.</source>
+        <translation>Die Intervalle einer Größe gelten für alle Blöcke gegen %1 zugleich. Batterie und Vergleich lesen eine Änderung allein, ihre sind daher schmaler: Was hier unklar ist, kann dort besser oder schlechter sein.</translation>
+    </message>
+    <message>
+        <source>Both are as if the line were straight. To plan with it is ± %1 now: that also holds what a bend may add.</source>
+        <translation>Beides gilt, als wäre die Gerade wirklich gerade. Zum Planen sind es jetzt ± %1: Darin steckt auch, was eine Krümmung hinzufügen kann.</translation>
+    </message>
+    <message>
+        <source>Both take the MVT as exact and the line as straight. To plan with it is ± %1 now: that also holds the MVT&apos;s own spread and what a bend may add.</source>
+        <translation>Beides nimmt die MVT als genau und die Gerade als gerade. Zum Planen sind es jetzt ± %1: Darin stecken auch die Streuung der MVT selbst und was eine Krümmung hinzufügen kann.</translation>
+    </message>
+    <message>
+        <source>The connection to the store at %1 was lost in the middle (%2). Whether it was done there is not known; to ask for it once more does no harm.</source>
+        <translation>Die Verbindung zum Speicher auf %1 ging mittendrin verloren (%2). Ob es dort geschehen ist, ist nicht bekannt; es noch einmal zu verlangen, schadet nicht.</translation>
+    </message>
+    <message>
+        <source>The connection to the store at %1 was cut while it was made (%2). Is there a network?</source>
+        <translation>Die Verbindung zum Speicher auf %1 brach ab, während sie aufgebaut wurde (%2). Gibt es ein Netz?</translation>
+    </message>
+    <message>
+        <source>The store at %1 and this machine do not agree on how to encrypt: %2. Nothing was sent.</source>
+        <translation>Der Speicher auf %1 und dieser Rechner einigen sich nicht, wie verschlüsselt wird: %2. Nichts wurde gesendet.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; has no right to manage a store at %2: it is made and managed by who owns the database &apos;%3&apos;. Nothing was changed.</source>
+        <translation>„%1“ hat kein Recht, auf %2 einen Speicher zu verwalten: Angelegt und verwaltet wird er von dem, dem die Datenbank „%3“ gehört. Nichts wurde geändert.</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>
@@ -7781,6 +7978,10 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>%1 (up to %2)</source>
         <translation>%1 (bis %2)</translation>
+    </message>
+    <message>
+        <source>%1 sets of %2</source>
+        <translation>%1 Sätze mit %2</translation>
     </message>
 </context>
 <context>
@@ -7854,8 +8055,8 @@ liegt über dem geschätzten 1RM</translation>
         <translation>○ eine Last, die sich zusammenstellen lässt</translation>
     </message>
     <message>
-        <source>grey band: one rep of another day</source>
-        <translation>graues Band: eine Wiederholung an einem anderen Tag</translation>
+        <source>band: one rep of another day</source>
+        <translation>Band: eine Wiederholung an einem anderen Tag</translation>
     </message>
 </context>
 <context>
@@ -8095,8 +8296,20 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Mittel</translation>
     </message>
     <message>
-        <source>Interval, of the line alone</source>
-        <translation>Intervall, der Geraden allein</translation>
+        <source>From the line: %1 m/s</source>
+        <translation>Aus der Geraden: %1 m/s</translation>
+    </message>
+    <message>
+        <source>1RM by the line alone: %1</source>
+        <translation>1RM aus der Geraden allein: %1</translation>
+    </message>
+    <message>
+        <source>To plan with (%1)</source>
+        <translation>Zum Planen (%1)</translation>
+    </message>
+    <message>
+        <source>Line alone (%1)</source>
+        <translation>Gerade allein (%1)</translation>
     </message>
 </context>
 <context>
@@ -8136,10 +8349,6 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Seen at the load (m/s)</source>
         <translation>Gesehen bei der Last (m/s)</translation>
-    </message>
-    <message>
-        <source>Interval (%1)</source>
-        <translation>Intervall (%1)</translation>
     </message>
     <message>
         <source>Measured 1RM (%1)</source>
@@ -8182,8 +8391,20 @@ liegt über dem geschätzten 1RM</translation>
         <translation>extrapoliert; 1RM: Reichweite unter 0,80</translation>
     </message>
     <message>
-        <source>too small to detect, ±%1 m/s</source>
-        <translation>zu klein, um erkannt zu werden, ±%1 m/s</translation>
+        <source>To plan with (%1)</source>
+        <translation>Zum Planen (%1)</translation>
+    </message>
+    <message>
+        <source>Line alone (%1)</source>
+        <translation>Gerade allein (%1)</translation>
+    </message>
+    <message>
+        <source>dashed: such tests show from ±%1 m/s up</source>
+        <translation>gestrichelt: solche Tests zeigen Änderungen ab ±%1 m/s</translation>
+    </message>
+    <message>
+        <source>1RM: thin to plan with, thick line alone</source>
+        <translation>1RM: dünn zum Planen, dick Gerade allein</translation>
     </message>
 </context>
 <context>
@@ -8403,10 +8624,6 @@ liegt über dem geschätzten 1RM</translation>
         <source>later − earlier, %1</source>
         <translation>später − früher, %1</translation>
     </message>
-    <message>
-        <source>too small to matter</source>
-        <translation>zu klein, um zu zählen</translation>
-    </message>
 </context>
 <context>
     <name>SquadPaper</name>
@@ -8607,6 +8824,241 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Whose is it: %1? Type more of the name.</source>
         <translation>Wer ist gemeint: %1? Mehr vom Namen tippen.</translation>
+    </message>
+</context>
+<context>
+    <name>Store</name>
+    <message>
+        <source>PostgreSQL&apos;s library is not on this machine</source>
+        <translation>PostgreSQLs Bibliothek fehlt auf diesem Rechner</translation>
+    </message>
+    <message>
+        <source>no machine of that name is known</source>
+        <translation>kein Rechner dieses Namens ist bekannt</translation>
+    </message>
+    <message>
+        <source>nobody answers there</source>
+        <translation>niemand antwortet dort</translation>
+    </message>
+    <message>
+        <source>it is starting, or full</source>
+        <translation>er startet gerade oder ist voll belegt</translation>
+    </message>
+    <message>
+        <source>wrong password, or no such login</source>
+        <translation>falsches Passwort oder keine solche Anmeldung</translation>
+    </message>
+    <message>
+        <source>no password was found</source>
+        <translation>kein Passwort gefunden</translation>
+    </message>
+    <message>
+        <source>it does not let this login in</source>
+        <translation>er lässt diese Anmeldung nicht ein</translation>
+    </message>
+    <message>
+        <source>no such database</source>
+        <translation>keine solche Datenbank</translation>
+    </message>
+    <message>
+        <source>its certificate does not fit</source>
+        <translation>sein Zertifikat passt nicht</translation>
+    </message>
+    <message>
+        <source>it does not encrypt</source>
+        <translation>er verschlüsselt nicht</translation>
+    </message>
+    <message>
+        <source>there is no store of this log</source>
+        <translation>dort ist kein Speicher dieses Protokolls</translation>
+    </message>
+    <message>
+        <source>it is of another version</source>
+        <translation>er ist von einer anderen Version</translation>
+    </message>
+    <message>
+        <source>this login has no right to it</source>
+        <translation>diese Anmeldung hat kein Recht darauf</translation>
+    </message>
+    <message>
+        <source>its disk is full</source>
+        <translation>sein Datenträger ist voll</translation>
+    </message>
+    <message>
+        <source>it is busy</source>
+        <translation>er ist belegt</translation>
+    </message>
+    <message>
+        <source>the connection was lost</source>
+        <translation>die Verbindung ging verloren</translation>
+    </message>
+    <message>
+        <source>it refused</source>
+        <translation>er lehnte ab</translation>
+    </message>
+    <message>
+        <source>the log is open for reading only</source>
+        <translation>das Protokoll ist nur zum Lesen geöffnet</translation>
+    </message>
+    <message>
+        <source>the log is damaged</source>
+        <translation>das Protokoll ist beschädigt</translation>
+    </message>
+    <message>
+        <source>this disk is full</source>
+        <translation>dieser Datenträger ist voll</translation>
+    </message>
+    <message>
+        <source>the log is busy</source>
+        <translation>das Protokoll ist belegt</translation>
+    </message>
+    <message>
+        <source>the log could not be read or written</source>
+        <translation>das Protokoll ließ sich nicht lesen oder schreiben</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n things wait</source>
+        <translation>
+            <numerusform>%n Sache wartet</numerusform>
+            <numerusform>%n Sachen warten</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n choices are open</source>
+        <translation>
+            <numerusform>%n Wahl ist offen</numerusform>
+            <numerusform>%n Wahlen sind offen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This log meets the store %1 at %2 as %3; what is new here goes to %4.</source>
+        <translation>Dieses Protokoll gleicht sich mit dem Speicher %1 auf %2 ab, angemeldet als %3; was hier neu ist, geht an %4.</translation>
+    </message>
+    <message>
+        <source>This log meets the store %1; what is new here goes to %2.</source>
+        <translation>Dieses Protokoll gleicht sich mit dem Speicher %1 ab; was hier neu ist, geht an %2.</translation>
+    </message>
+    <message>
+        <source>This log is open for reading only: it meets no store.</source>
+        <translation>Dieses Protokoll ist nur zum Lesen geöffnet: Es gleicht sich mit keinem Speicher ab.</translation>
+    </message>
+    <message>
+        <source>This log is damaged: it meets no store, so that nothing of the damage goes to others.</source>
+        <translation>Dieses Protokoll ist beschädigt: Es gleicht sich mit keinem Speicher ab, damit nichts vom Schaden zu anderen gelangt.</translation>
+    </message>
+    <message>
+        <source>something is wrong</source>
+        <translation>etwas stimmt nicht</translation>
+    </message>
+    <message>
+        <source>Meeting the store…</source>
+        <translation>Abgleich mit dem Speicher…</translation>
+    </message>
+    <message>
+        <source>Store not reached since %1: %2; work goes on</source>
+        <translation>Speicher seit %1 nicht erreicht: %2; die Arbeit geht weiter</translation>
+    </message>
+    <message>
+        <source>Store not met since %1: %2; work goes on</source>
+        <translation>Kein Abgleich mit dem Speicher seit %1: %2; die Arbeit geht weiter</translation>
+    </message>
+    <message>
+        <source>The store was not met yet</source>
+        <translation>Noch kein Abgleich mit dem Speicher</translation>
+    </message>
+    <message>
+        <source>Met the store at %1</source>
+        <translation>Abgleich mit dem Speicher um %1</translation>
+    </message>
+    <message>
+        <source>Met the store on %1</source>
+        <translation>Abgleich mit dem Speicher am %1</translation>
+    </message>
+    <message>
+        <source>Meeting…</source>
+        <translation>Abgleich…</translation>
+    </message>
+    <message>
+        <source>Store not met</source>
+        <translation>Kein Abgleich</translation>
+    </message>
+    <message>
+        <source>Store: choices are open</source>
+        <translation>Speicher: Wahlen sind offen</translation>
+    </message>
+    <message>
+        <source>Store met</source>
+        <translation>Abgeglichen</translation>
+    </message>
+    <message>
+        <source>It was not met since %1. %2</source>
+        <translation>Kein Abgleich seit %1. %2</translation>
+    </message>
+    <message>
+        <source>Last meeting: %1.</source>
+        <translation>Letzter Abgleich: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n things wait, %1 of them not this login&apos;s to write: they stay in this log alone.</source>
+        <translation>
+            <numerusform>%n Sache wartet, %1 davon darf diese Anmeldung nicht schreiben: Sie bleibt allein in diesem Protokoll.</numerusform>
+            <numerusform>%n Sachen warten, %1 davon darf diese Anmeldung nicht schreiben: Sie bleiben allein in diesem Protokoll.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n things wait for the next meeting.</source>
+        <translation>
+            <numerusform>%n Sache wartet auf den nächsten Abgleich.</numerusform>
+            <numerusform>%n Sachen warten auf den nächsten Abgleich.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing waits.</source>
+        <translation>Nichts wartet.</translation>
+    </message>
+    <message>
+        <source>Last news, %1: %2 new, %3 changed, %4 removed came; %5 went out (athletes, sessions, sets and all else together).</source>
+        <translation>Zuletzt Neues, %1: %2 neu, %3 geändert, %4 entfernt kamen; %5 gingen hinaus (Athleten, Einheiten, Sätze und alles andere zusammen).</translation>
+    </message>
+    <message>
+        <source>The store had gone back to a backup, and was told again what it lacked.</source>
+        <translation>Der Speicher war auf eine Sicherung zurückgegangen; was ihm fehlte, wurde ihm noch einmal gegeben.</translation>
+    </message>
+    <message>
+        <source>departed</source>
+        <translation>gegangen</translation>
+    </message>
+    <message>
+        <source>to another squad; what was not sent stays here</source>
+        <translation>in einen anderen Kader; was nicht gesendet war, bleibt hier</translation>
+    </message>
+    <message>
+        <source>to another squad</source>
+        <translation>in einen anderen Kader</translation>
+    </message>
+    <message>
+        <source>opened</source>
+        <translation>geöffnet</translation>
+    </message>
+    <message>
+        <source>a squad that this login sees now</source>
+        <translation>ein Kader, den diese Anmeldung jetzt sieht</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>geschlossen</translation>
+    </message>
+    <message>
+        <source>a squad that this login sees no more; what came of it stays</source>
+        <translation>ein Kader, den diese Anmeldung nicht mehr sieht; was davon kam, bleibt</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>ausgelassen</translation>
+    </message>
+    <message>
+        <source>stays in the store, and is looked at again next time</source>
+        <translation>bleibt im Speicher und wird beim nächsten Mal wieder angesehen</translation>
     </message>
 </context>
 <context>
@@ -10405,10 +10857,6 @@ ein Maximalversuch</translation>
 <context>
     <name>slopebook::ui::ForestChart</name>
     <message>
-        <source>change, in units of the smallest change that matters (grey: smaller)</source>
-        <translation>Änderung, in Vielfachen der kleinsten bedeutsamen Änderung (grau: kleiner)</translation>
-    </message>
-    <message>
         <source>worse</source>
         <translation>schlechter</translation>
     </message>
@@ -10455,6 +10903,10 @@ ein Maximalversuch</translation>
     <message>
         <source>%1: %2; no bar: %3</source>
         <translation>%1: %2; kein Balken: %3</translation>
+    </message>
+    <message>
+        <source>change, in units of the smallest change that matters (grey: %1)</source>
+        <translation>Änderung, in Einheiten der kleinsten bedeutsamen Änderung (grau: %1)</translation>
     </message>
 </context>
 <context>
@@ -10598,10 +11050,6 @@ ein Maximalversuch</translation>
         <translation>R²</translation>
     </message>
     <message>
-        <source>Estimated 1RM with the interval of the line</source>
-        <translation>Geschätztes 1RM mit dem Intervall der Geraden</translation>
-    </message>
-    <message>
         <source>Est. 1RM, %1</source>
         <translation>Gesch. 1RM, %1</translation>
     </message>
@@ -10652,6 +11100,10 @@ ein Maximalversuch</translation>
     <message>
         <source>What was written of the session</source>
         <translation>Was zur Einheit notiert wurde</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM with the interval of the line alone, to compare with other days; Plan and Lines have the one to plan with</source>
+        <translation>Geschätztes 1RM mit dem Intervall der Geraden allein, zum Vergleich mit anderen Tagen; das zum Planen steht unter Plan und Geraden</translation>
     </message>
 </context>
 <context>
@@ -10880,6 +11332,80 @@ ein Maximalversuch</translation>
     </message>
 </context>
 <context>
+    <name>slopebook::ui::JobDialog</name>
+    <message>
+        <source>Please wait</source>
+        <translation>Bitte warten</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::JoinDialog</name>
+    <message>
+        <source>Join a shared store</source>
+        <translation>Einem gemeinsamen Speicher beitreten</translation>
+    </message>
+    <message>
+        <source>A&amp;ddress</source>
+        <translation>A&amp;dresse</translation>
+    </message>
+    <message>
+        <source>As PostgreSQL&apos;s programs take it. No password stands in it: passwords are looked for in ~/.pgpass or in PGPASSWORD.</source>
+        <translation>Wie PostgreSQLs Programme sie nehmen. Ein Passwort steht nicht darin: Passwörter werden in ~/.pgpass oder in PGPASSWORD gesucht.</translation>
+    </message>
+    <message>
+        <source>&amp;Squad</source>
+        <translation>&amp;Kader</translation>
+    </message>
+    <message>
+        <source>What is new here goes to it. The store names those in which this login may write.</source>
+        <translation>Was hier neu ist, geht an ihn. Der Speicher nennt die, in denen diese Anmeldung schreiben darf.</translation>
+    </message>
+    <message>
+        <source>What the store answered</source>
+        <translation>Was der Speicher geantwortet hat</translation>
+    </message>
+    <message>
+        <source>As&amp;k the store</source>
+        <translation>Den Speicher &amp;fragen</translation>
+    </message>
+    <message>
+        <source>&amp;Join</source>
+        <translation>&amp;Beitreten</translation>
+    </message>
+    <message>
+        <source>Desks that join one store meet in it: what is new at one comes to the others, and each works on without it. A store is a PostgreSQL database; who manages it gives its address and a login.</source>
+        <translation>Plätze, die einem Speicher beitreten, gleichen sich darin ab: Was an einem neu ist, kommt zu den anderen, und jeder arbeitet auch ohne ihn weiter. Ein Speicher ist eine PostgreSQL-Datenbank; wer sie verwaltet, nennt Adresse und Anmeldung.</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was changed.</source>
+        <translation>Abgebrochen. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>Type the address that you were given.</source>
+        <translation>Tippen Sie die Adresse, die Sie bekommen haben.</translation>
+    </message>
+    <message>
+        <source>Asking the store…</source>
+        <translation>Der Speicher wird gefragt…</translation>
+    </message>
+    <message>
+        <source>The store answers, but this login may write in no squad. Who manages the store gives it the right with: slopebook store grant</source>
+        <translation>Der Speicher antwortet, aber diese Anmeldung darf in keinem Kader schreiben. Wer den Speicher verwaltet, gibt ihr das Recht mit: slopebook store grant</translation>
+    </message>
+    <message>
+        <source>The store answers. All that this log holds goes to it with the first meeting, and what the squads there hold comes.</source>
+        <translation>Der Speicher antwortet. Alles in diesem Protokoll geht mit dem ersten Abgleich an ihn, und was die Kader dort enthalten, kommt.</translation>
+    </message>
+    <message>
+        <source>Joining the store…</source>
+        <translation>Beitritt zum Speicher…</translation>
+    </message>
+    <message>
+        <source>Found %1, expected %2.</source>
+        <translation>%1 gefunden, erwartet: %2.</translation>
+    </message>
+</context>
+<context>
     <name>slopebook::ui::LadderModel</name>
     <message>
         <source>next: %1</source>
@@ -11104,10 +11630,6 @@ ein Maximalversuch</translation>
         <translation>m/s je %1</translation>
     </message>
     <message>
-        <source>Of the line, %1</source>
-        <translation>Der Geraden, %1</translation>
-    </message>
-    <message>
         <source>Estimated 1RM; in brackets where reach is under half, or where it has no interval</source>
         <translation>Geschätztes 1RM; in Klammern, wo die Reichweite unter der Hälfte liegt oder es kein Intervall hat</translation>
     </message>
@@ -11116,12 +11638,16 @@ ein Maximalversuch</translation>
         <translation>95-%-Intervall der Schätzung aus der Geraden allein, zum Vergleich von Einheiten: die MVT als genau genommen</translation>
     </message>
     <message>
-        <source>To plan, %1</source>
+        <source>95 % interval to plan with: line, MVT, days and bend</source>
+        <translation>95-%-Intervall zum Planen: Gerade, MVT, Tage und Krümmung</translation>
+    </message>
+    <message>
+        <source>To plan with, %1</source>
         <translation>Zum Planen, %1</translation>
     </message>
     <message>
-        <source>95 % interval to plan with: line, MVT, days and bend</source>
-        <translation>95-%-Intervall zum Planen: Gerade, MVT, Tage und Krümmung</translation>
+        <source>Line alone, %1</source>
+        <translation>Gerade allein, %1</translation>
     </message>
 </context>
 <context>
@@ -11372,6 +11898,46 @@ ein Maximalversuch</translation>
             <numerusform>(1) %n Wahl zwischen zwei Protokollen wartet: Protokoll, Zwischen zwei Seiten wählen. (2) %n Wahlen zwischen zwei Protokollen warten: Protokoll, Zwischen zwei Seiten wählen.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>%1 is being read and compared.</source>
+        <translation>%1 wird gelesen und verglichen.</translation>
+    </message>
+    <message>
+        <source>%1 is being merged.</source>
+        <translation>%1 wird aufgenommen.</translation>
+    </message>
+    <message>
+        <source>This log meets no store: Log, Shared store, Join a store.</source>
+        <translation>Dieses Protokoll gleicht sich mit keinem Speicher ab: Protokoll, Gemeinsamer Speicher, Beitreten.</translation>
+    </message>
+    <message>
+        <source>The log has joined the store, and meets it now.</source>
+        <translation>Das Protokoll ist dem Speicher beigetreten und gleicht sich jetzt mit ihm ab.</translation>
+    </message>
+    <message>
+        <source>Leave the store?</source>
+        <translation>Den Speicher verlassen?</translation>
+    </message>
+    <message>
+        <source>This log meets the store no more. Nothing that it holds changes, and nothing in the store. It can join again.</source>
+        <translation>Dieses Protokoll gleicht sich nicht mehr mit dem Speicher ab. Nichts darin ändert sich, und nichts im Speicher. Es kann wieder beitreten.</translation>
+    </message>
+    <message>
+        <source>&amp;Leave</source>
+        <translation>&amp;Verlassen</translation>
+    </message>
+    <message>
+        <source>&amp;Stay</source>
+        <translation>&amp;Bleiben</translation>
+    </message>
+    <message>
+        <source>Leaving the store</source>
+        <translation>Der Speicher wird verlassen</translation>
+    </message>
+    <message>
+        <source>The log meets no store any more.</source>
+        <translation>Das Protokoll gleicht sich mit keinem Speicher mehr ab.</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::MatrixView</name>
@@ -11435,16 +12001,28 @@ ein Maximalversuch</translation>
         <translation>Was nicht einfach dazukommt</translation>
     </message>
     <message>
-        <source>From %1 come: %2 new, %3 changed, %4 removed (athletes, sessions, sets and all else together). The other log is only read.</source>
-        <translation>Aus %1 kommen: %2 neu, %3 geändert, %4 entfernt (Athleten, Einheiten, Sätze und alles andere zusammen). Das andere Protokoll wird nur gelesen.</translation>
-    </message>
-    <message>
         <source>A backup is made first, in %1. To undo the merge go back to it: Log, Go back to a backup.</source>
         <translation>Zuerst wird eine Sicherung angelegt, in %1. Um die Aufnahme rückgängig zu machen, gehen Sie auf sie zurück: Protokoll, Auf eine Sicherung zurückgehen.</translation>
     </message>
     <message>
         <source>&amp;Merge</source>
         <translation>Aufneh&amp;men</translation>
+    </message>
+    <message>
+        <source>Both logs hold the same. How %1 came to it is noted, so that what both know is not asked about again. The other log is only read.</source>
+        <translation>Beide Protokolle halten dasselbe. Wie %1 dazu kam, wird vermerkt, damit nach dem, was beide wissen, nicht noch einmal gefragt wird. Das andere Protokoll wird nur gelesen.</translation>
+    </message>
+    <message>
+        <source>From %1 come: %2 new, %3 changed, %4 removed, %5 one with another (athletes, sessions, sets and all else together). The other log is only read.</source>
+        <translation>Aus %1 kommen: %2 neu, %3 geändert, %4 entfernt, %5 eins mit anderen (Athleten, Einheiten, Sätze und alles andere zusammen). Das andere Protokoll wird nur gelesen.</translation>
+    </message>
+    <message>
+        <source>These two logs have no common past: of %1 athletes here and %2 there none is in both. Who is in both under one name stands twice, with the sessions of each; lifts, tests and devices of one name become one.</source>
+        <translation>Diese beiden Protokolle haben keine gemeinsame Vergangenheit: Von %1 Athleten hier und %2 dort ist niemand in beiden. Wer in beiden unter einem Namen steht, steht dann zweimal da, mit den jeweils eigenen Einheiten; Übungen, Tests und Geräte eines Namens werden eins.</translation>
+    </message>
+    <message>
+        <source>What is joined is one from now on: everything that either log holds of it stands under the one that is left.</source>
+        <translation>Was vereint wird, ist von da an eins: Alles, was eines der Protokolle davon hält, steht unter dem, das bleibt.</translation>
     </message>
 </context>
 <context>
@@ -11563,10 +12141,6 @@ ein Maximalversuch</translation>
         <translation>Was zwei Tests zeigen können, bevor sie gemacht sind, und was Unklares klären würde</translation>
     </message>
     <message>
-        <source>Test with %1 %2. %3</source>
-        <translation>Teste mit %1 %2. %3</translation>
-    </message>
-    <message>
         <source>%1 reps a set</source>
         <translation>%1 Wiederholungen je Satz</translation>
     </message>
@@ -11577,6 +12151,10 @@ ein Maximalversuch</translation>
     <message>
         <source>%1 steps, %2, up to %3 of the 1RM, intervals by %4</source>
         <translation>%1 Stufen, %2, bis %3 des 1RM, Intervalle: %4</translation>
+    </message>
+    <message>
+        <source>Test with %1. %2</source>
+        <translation>Teste mit %1. %2</translation>
     </message>
 </context>
 <context>
@@ -13506,10 +14084,6 @@ ein Maximalversuch</translation>
 <context>
     <name>slopebook::ui::StepChartsView</name>
     <message>
-        <source>grey: too small to matter</source>
-        <translation>grau: zu klein, um zu zählen</translation>
-    </message>
-    <message>
         <source>Measure</source>
         <translation>Messgröße</translation>
     </message>
@@ -13520,6 +14094,44 @@ ein Maximalversuch</translation>
     <message>
         <source>Reading</source>
         <translation>Befund</translation>
+    </message>
+    <message>
+        <source>grey: %1</source>
+        <translation>grau: %1</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::StoreDialog</name>
+    <message>
+        <source>Shared store</source>
+        <translation>Gemeinsamer Speicher</translation>
+    </message>
+    <message>
+        <source>&amp;Meet now</source>
+        <translation>&amp;Jetzt abgleichen</translation>
+    </message>
+    <message>
+        <source>C&amp;hoose…</source>
+        <translation>&amp;Wählen…</translation>
+    </message>
+    <message>
+        <source>&amp;Address…</source>
+        <translation>&amp;Adresse…</translation>
+    </message>
+    <message>
+        <source>&amp;Leave…</source>
+        <translation>&amp;Verlassen…</translation>
+    </message>
+    <message>
+        <source>Meeting the store…</source>
+        <translation>Abgleich mit dem Speicher…</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::StoreLine</name>
+    <message>
+        <source>How it stands with the shared store; opens what came and waits</source>
+        <translation>Wie es mit dem gemeinsamen Speicher steht; öffnet, was kam und was wartet</translation>
     </message>
 </context>
 <context>
@@ -14492,10 +15104,6 @@ ein Maximalversuch</translation>
         <translation>gestrichelt: Krümmung</translation>
     </message>
     <message>
-        <source>too small to matter, ±%1</source>
-        <translation>zu klein, um zu zählen, ±%1</translation>
-    </message>
-    <message>
         <source>not lifted on both days</source>
         <translation>nicht an beiden Tagen gehoben</translation>
     </message>
@@ -14578,10 +15186,6 @@ ein Maximalversuch</translation>
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>%1 (%2) %3</source>
-        <translation>%1 (%2) %3</translation>
-    </message>
-    <message>
         <source>est. 1RM %1</source>
         <translation>gesch. 1RM %1</translation>
     </message>
@@ -14600,6 +15204,18 @@ ein Maximalversuch</translation>
     <message>
         <source>est. 1RM %1 %2 (line alone %3)</source>
         <translation>gesch. 1RM %1 %2 (Gerade allein %3)</translation>
+    </message>
+    <message>
+        <source>est. 1RM %1 %2 (thin: to plan with %3; thick: line alone %4)</source>
+        <translation>gesch. 1RM %1 %2 (dünn: zum Planen %3; dick: Gerade allein %4)</translation>
+    </message>
+    <message>
+        <source>est. 1RM %1 %2 (to plan with %3)</source>
+        <translation>gesch. 1RM %1 %2 (zum Planen %3)</translation>
+    </message>
+    <message>
+        <source>; by the log’s maxima %1</source>
+        <translation>; nach den Maxima des Protokolls %1</translation>
     </message>
 </context>
 <context>

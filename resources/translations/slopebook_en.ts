@@ -26,6 +26,37 @@
     </message>
 </context>
 <context>
+    <name>Store</name>
+    <message numerus="yes">
+        <source>%n things wait</source>
+        <translation>
+            <numerusform>%n thing waits</numerusform>
+            <numerusform>%n things wait</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n choices are open</source>
+        <translation>
+            <numerusform>%n choice is open</numerusform>
+            <numerusform>%n choices are open</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n things wait, %1 of them not this login&apos;s to write: they stay in this log alone.</source>
+        <translation>
+            <numerusform>%n thing waits, %1 of them not this login&apos;s to write: it stays in this log alone.</numerusform>
+            <numerusform>%n things wait, %1 of them not this login&apos;s to write: they stay in this log alone.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n things wait for the next meeting.</source>
+        <translation>
+            <numerusform>%n thing waits for the next meeting.</numerusform>
+            <numerusform>%n things wait for the next meeting.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>slopebook::ui::ChoicesDialog</name>
     <message numerus="yes">
         <source>%n choices wait. One side of each counts until then; the choice goes along to the other log with the next merge.</source>
