@@ -272,12 +272,14 @@ private Q_SLOTS:
             keys.emplace(known.text(i, 0));
         std::vector<std::string> values = hostile();
         Dice dice(7);
-        for (int i = 0; i < 20; ++i)
+        for (int i = 0; i < 10; ++i)
             values.push_back(dice.value(hostile()));
         int taken = 0, refused = 0;
         std::vector<Atom>& atoms = m_atoms[of];
         for (const std::string& key : keys)
             for (const std::string& value : values) {
+                if (value.size() > 10'000 && key != "name" && key != "velocities" && key != "more")
+                    continue; // the same everywhere, and slow
                 std::vector<Atom> bent;
                 for (std::size_t i = 0; i < atoms.size(); ++i) {
                     Members said = m_good[of];
@@ -350,7 +352,7 @@ private Q_SLOTS:
                 batch.push_back(atom("athlete", numbered(5000 + i), m_world->rowing, {},
                                      named("Athlete " + std::to_string(i))));
             batch.push_back(atom("athlete", numbered(4999), m_world->rowing, {},
-                                 named(std::string(40'000'000, 'x'))));
+                                 named(std::string(8'000'000, 'x'))));
             QVERIFY(!takes(batch));
             batch.back() = atom("athlete", numbered(4999), m_world->rowing, {},
                                 named(std::string(900'000, 'x')));
