@@ -15,7 +15,7 @@ namespace {
 
 constexpr std::size_t sourcePiece = 1 << 16;
 
-constexpr std::array<std::pair<Encoding, std::string_view>, 4> words{
+constexpr std::array<std::pair<Encoding, std::string_view>, 4> encodingWords{
     {{Encoding::Utf8, "utf-8"},
      {Encoding::Utf16Little, "utf-16le"},
      {Encoding::Utf16Big, "utf-16be"},
@@ -144,12 +144,12 @@ std::optional<Encoding> byNuls(std::string_view bytes) {
 } // namespace
 
 std::string_view word(Encoding encoding) {
-    return std::ranges::find(words, encoding, &decltype(words)::value_type::first)->second;
+    return std::ranges::find(encodingWords, encoding, &decltype(encodingWords)::value_type::first)->second;
 }
 
 std::optional<Encoding> encodingFromWord(std::string_view text) {
-    const auto it = std::ranges::find(words, text, &decltype(words)::value_type::second);
-    return it == words.end() ? std::nullopt : std::optional(it->first);
+    const auto it = std::ranges::find(encodingWords, text, &decltype(encodingWords)::value_type::second);
+    return it == encodingWords.end() ? std::nullopt : std::optional(it->first);
 }
 
 std::string Source::name() const {
