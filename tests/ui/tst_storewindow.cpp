@@ -275,8 +275,8 @@ private Q_SLOTS:
         desk.window->actions().joinStore->trigger();
         QVERIFY(walked);
         QVERIFY(desk.line());
-        QCOMPARE(meetings::joined(desk.log())->squad, std::string("Rowing"));
         QTRY_VERIFY_WITH_TIMEOUT(desk.hasMet(), soon);
+        QCOMPARE(meetings::joined(desk.log())->squad, std::string("Rowing"));
         QVERIFY(world().count("slopebook.atoms WHERE kind = 'set'") > 0);
         keepPicture(*desk.window, u"met"_s);
     }
@@ -331,9 +331,9 @@ private Q_SLOTS:
         const Postgres& server = world().server;
         std::optional<Environment> wrong;
         if (what == QLatin1String("password")) {
-            wrong.emplace("PGPASSWORD", "wrong");
             server.sql("SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE usename = "
                        "'cora'");
+            wrong.emplace("PGPASSWORD", "wrong");
         } else if (what == QLatin1String("layout")) {
             server.sql("UPDATE slopebook.store SET layout = 9");
         } else {
