@@ -92,6 +92,10 @@ std::ptrdiff_t countOf(const log::Log& log, double kg) {
     return std::ranges::count(loadsOf(log), massFromKilograms(kg).grams);
 }
 
+std::string addressThrough(const CuttingProxy& proxy) { // it passes on no TLS
+    return Postgres::addressAt(proxy.port(), "cora") + " sslmode=disable gssencmode=disable";
+}
+
 /// A word of the environment for as long as it lives.
 class Environment {
 public:
@@ -290,8 +294,7 @@ private Q_SLOTS:
         inNextDialog([&](QWidget* shown) {
             auto* told = named<QLabel>(*shown, "joinTold");
             auto* field = named<QLineEdit>(*shown, "storeAddress");
-            QTest::keyClicks(field,
-                             QString::fromStdString(Postgres::addressAt(proxy.port(), "cora")));
+            QTest::keyClicks(field, QString::fromStdString(addressThrough(proxy)));
             QTest::keyClick(field, Qt::Key_Return);
             QVERIFY(!field->isEnabled());
             QTest::qWait(200);
@@ -377,7 +380,7 @@ private Q_SLOTS:
     // Neither a network that is gone in the middle nor much that comes keeps a log open.
     void closingInTheMiddle() {
         CuttingProxy proxy(world().server.port());
-        const auto file = joined("a.slopebook", Postgres::addressAt(proxy.port(), "cora"));
+        const auto file = joined("a.slopebook", addressThrough(proxy));
         const Desk desk(file);
         QTRY_VERIFY_WITH_TIMEOUT(desk.hasMet(), soon);
         proxy.stall(true);
