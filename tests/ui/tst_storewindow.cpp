@@ -96,6 +96,19 @@ std::string addressThrough(const CuttingProxy& proxy) { // it passes on no TLS
     return Postgres::addressAt(proxy.port(), "cora") + " sslmode=disable gssencmode=disable";
 }
 
+/// In the dialog that comes after this one: a button that is pressed by its key acts a moment
+/// later.
+void inDialogAfter(const QWidget* before, const std::function<void(QWidget*)>& work,
+                   int tries = 200) {
+    QTimer::singleShot(20, qApp, [before, work, tries] {
+        QWidget* dialog = QApplication::activeModalWidget();
+        if (dialog && dialog != before && dialog->isActiveWindow())
+            work(dialog);
+        else if (tries > 0)
+            inDialogAfter(before, work, tries - 1);
+    });
+}
+
 /// A word of the environment for as long as it lives.
 class Environment {
 public:
@@ -427,7 +440,7 @@ private Q_SLOTS:
             auto* list = named<QTreeWidget>(*shown, "storeNews");
             QCOMPARE(list->topLevelItem(0)->text(0), QStringLiteral("to choose"));
             keepPicture(*shown, u"store"_s);
-            inNextDialog([&](QWidget* choices) {
+            inDialogAfter(shown, [&](QWidget* choices) {
                 QVERIFY(named<QTreeWidget>(*choices, "choices"));
                 walked = true;
                 QTest::keyClick(choices, Qt::Key_Escape);
@@ -447,7 +460,7 @@ private Q_SLOTS:
         for (const bool leaves : {false, true}) {
             bool asked = false;
             inNextDialog([&](QWidget* shown) {
-                inNextDialog([&](QWidget* question) {
+                inDialogAfter(shown, [&, leaves](QWidget* question) {
                     asked = true;
                     keepPicture(*question, u"leave"_s);
                     QTest::keyClick(question, leaves ? Qt::Key_L : Qt::Key_S, Qt::AltModifier);
