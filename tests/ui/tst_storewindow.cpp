@@ -92,6 +92,23 @@ std::ptrdiff_t countOf(const log::Log& log, double kg) {
     return std::ranges::count(loadsOf(log), massFromKilograms(kg).grams);
 }
 
+std::string addressThrough(const CuttingProxy& proxy) { // it passes on no TLS
+    return Postgres::addressAt(proxy.port(), "cora") + " sslmode=disable gssencmode=disable";
+}
+
+/// In the dialog that comes after this one: a button that is pressed by its key acts a moment
+/// later.
+void inDialogAfter(const QWidget* before, const std::function<void(QWidget*)>& work,
+                   int tries = 200) {
+    QTimer::singleShot(20, qApp, [before, work, tries] {
+        QWidget* dialog = QApplication::activeModalWidget();
+        if (dialog && dialog != before && dialog->isActiveWindow())
+            work(dialog);
+        else if (tries > 0)
+            inDialogAfter(before, work, tries - 1);
+    });
+}
+
 /// A word of the environment for as long as it lives.
 class Environment {
 public:
@@ -275,8 +292,8 @@ private Q_SLOTS:
         desk.window->actions().joinStore->trigger();
         QVERIFY(walked);
         QVERIFY(desk.line());
-        QCOMPARE(meetings::joined(desk.log())->squad, std::string("Rowing"));
         QTRY_VERIFY_WITH_TIMEOUT(desk.hasMet(), soon);
+        QCOMPARE(meetings::joined(desk.log())->squad, std::string("Rowing"));
         QVERIFY(world().count("slopebook.atoms WHERE kind = 'set'") > 0);
         keepPicture(*desk.window, u"met"_s);
     }
@@ -290,8 +307,7 @@ private Q_SLOTS:
         inNextDialog([&](QWidget* shown) {
             auto* told = named<QLabel>(*shown, "joinTold");
             auto* field = named<QLineEdit>(*shown, "storeAddress");
-            QTest::keyClicks(field,
-                             QString::fromStdString(Postgres::addressAt(proxy.port(), "cora")));
+            QTest::keyClicks(field, QString::fromStdString(addressThrough(proxy)));
             QTest::keyClick(field, Qt::Key_Return);
             QVERIFY(!field->isEnabled());
             QTest::qWait(200);
@@ -331,9 +347,9 @@ private Q_SLOTS:
         const Postgres& server = world().server;
         std::optional<Environment> wrong;
         if (what == QLatin1String("password")) {
-            wrong.emplace("PGPASSWORD", "wrong");
             server.sql("SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE usename = "
                        "'cora'");
+            wrong.emplace("PGPASSWORD", "wrong");
         } else if (what == QLatin1String("layout")) {
             server.sql("UPDATE slopebook.store SET layout = 9");
         } else {
@@ -377,7 +393,7 @@ private Q_SLOTS:
     // Neither a network that is gone in the middle nor much that comes keeps a log open.
     void closingInTheMiddle() {
         CuttingProxy proxy(world().server.port());
-        const auto file = joined("a.slopebook", Postgres::addressAt(proxy.port(), "cora"));
+        const auto file = joined("a.slopebook", addressThrough(proxy));
         const Desk desk(file);
         QTRY_VERIFY_WITH_TIMEOUT(desk.hasMet(), soon);
         proxy.stall(true);
@@ -424,7 +440,7 @@ private Q_SLOTS:
             auto* list = named<QTreeWidget>(*shown, "storeNews");
             QCOMPARE(list->topLevelItem(0)->text(0), QStringLiteral("to choose"));
             keepPicture(*shown, u"store"_s);
-            inNextDialog([&](QWidget* choices) {
+            inDialogAfter(shown, [&](QWidget* choices) {
                 QVERIFY(named<QTreeWidget>(*choices, "choices"));
                 walked = true;
                 QTest::keyClick(choices, Qt::Key_Escape);
@@ -444,7 +460,7 @@ private Q_SLOTS:
         for (const bool leaves : {false, true}) {
             bool asked = false;
             inNextDialog([&](QWidget* shown) {
-                inNextDialog([&](QWidget* question) {
+                inDialogAfter(shown, [&, leaves](QWidget* question) {
                     asked = true;
                     keepPicture(*question, u"leave"_s);
                     QTest::keyClick(question, leaves ? Qt::Key_L : Qt::Key_S, Qt::AltModifier);

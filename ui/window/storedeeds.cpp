@@ -119,7 +119,7 @@ void StoreDeeds::leave() {
     if (!line())
         return;
     QMessageBox box(QMessageBox::Question, MainWindow::tr("Leave the store?"),
-                    MainWindow::tr("This log meets the store no more. Nothing that it holds "
+                    MainWindow::tr("The log will meet the store no more. Nothing that it holds "
                                    "changes, and nothing in the store. It can join again."),
                     QMessageBox::NoButton, &m_window);
     auto* const leaves = box.addButton(MainWindow::tr("&Leave"), QMessageBox::AcceptRole);

@@ -98,11 +98,13 @@ QString withMore(const QString& first, const StoreState& state) {
 QString whereText(const meetings::Joined& joined) {
     try {
         const store::Asked asked = store::Address::read(joined.connection).asked();
+        if (joined.squad.empty()) // the names of squads come with the first meeting
+            return Store::tr("This log meets the store %1 at %2 as %3.")
+                .arg(text(asked.database), text(asked.place), text(asked.login));
         return Store::tr("This log meets the store %1 at %2 as %3; what is new here goes to %4.")
             .arg(text(asked.database), text(asked.place), text(asked.login), text(joined.squad));
     } catch (const std::exception&) {
-        return Store::tr("This log meets the store %1; what is new here goes to %2.")
-            .arg(text(joined.connection), text(joined.squad));
+        return Store::tr("This log meets the store %1.").arg(text(joined.connection));
     }
 }
 } // namespace
