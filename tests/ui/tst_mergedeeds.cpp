@@ -104,7 +104,9 @@ private Q_SLOTS:
             if (file == b())
                 log.add(Athlete{.name = "Bow"});
         }
-        m_window = std::make_unique<MainWindow>(Surroundings{});
+        Surroundings surroundings;
+        surroundings.clock = [] { return day(2026, 3, 14); };
+        m_window = std::make_unique<MainWindow>(surroundings);
         m_window->show();
         m_window->openLogFile(qt(a()));
         QVERIFY(m_window->workspace());
