@@ -90,6 +90,7 @@ void joinStore(log::Log& log, const std::string& address, const std::string& squ
                                  .met = before ? before->met : std::string()});
         if (!before)
             noteEverything(db);
+        tell(stop, 0, 0); // who stopped it meanwhile has not joined
     });
 }
 
