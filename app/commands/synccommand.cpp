@@ -63,6 +63,8 @@ std::string reportText(const meetings::MeetingReport& report, std::size_t open) 
         text += departedText(one);
     for (const Words& one : report.leftOut)
         text += "Left out: " + english(one) + "\n";
+    for (const Words& one : report.notTaken)
+        text += "Not taken: " + english(one) + "\n";
     if (report.waiting > 0)
         text += things(report.waiting) + (report.waiting == 1 ? " waits" : " wait") +
                 " to be sent; " + std::to_string(report.held) +
@@ -85,6 +87,7 @@ std::string reportJson(const SyncOptions& options, const meetings::MeetingReport
         .field("became_one", static_cast<int>(report.taken.becameOne));
     takenJson(json, report.taken);
     wordsJson(json, "left_out", report.leftOut);
+    wordsJson(json, "not_taken", report.notTaken);
     json.key("departed").array();
     for (const meetings::Departing& one : report.departed)
         json.object().field("name", one.name).field("stayed", one.stayed).endObject();

@@ -39,6 +39,11 @@ Meeting::Meeting(Slots& theSlots, Desk& mine, const Desk& theirs, const Rules& t
     for (const auto& [slot, atom] : theirs)
         if (!mine.contains(slot))
             m_newlyMet.insert(slot);
+    if (metBefore == nullptr)
+        return;
+    m_stored = *metBefore;
+    for (const auto& [slot, atom] : theirs)
+        m_stored.insert(slot);
 }
 
 void Meeting::sort(std::vector<Slot>& some) const {
@@ -61,7 +66,11 @@ void Meeting::placeAll() {
         if (key.empty())
             continue;
         const auto [at, isNew] = m_holders.emplace(std::move(key), slot);
-        if (!isNew && known.uuid(slot) < known.uuid(at->second))
+        // what others may speak of already, in squads that are not seen here, stays what it is
+        const auto rank = [&](Slot one) {
+            return std::pair(!m_stored.contains(one), known.uuid(one));
+        };
+        if (!isNew && rank(slot) < rank(at->second))
             at->second = slot;
     }
     std::vector<Slot> yielding;

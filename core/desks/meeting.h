@@ -64,6 +64,7 @@ private:
     void renumber(Slot slot);
 
     std::set<Slot> m_newlyMet; ///< known to one of the two desks alone
+    std::set<Slot> m_stored;   ///< what a store has, which keeps its key; of two desks nothing
     std::unordered_map<std::string, Slot> m_holders;
     std::vector<Noted> m_noted;
 };

@@ -6,6 +6,8 @@
 #include "core/model/errors.h"
 
 #include <deque>
+#include <map>
+#include <utility>
 
 namespace slopebook::desks {
 
@@ -17,6 +19,12 @@ public:
 
     /// Whether what was read is enough.
     bool read() {
+        for (const char* kind :
+             {"lift", "test", "device"}) { // there is one of a name: see sameones.h
+            wantAll(log::uuidsOfKind(m_db, kind));
+            log::visitRemoved(m_db, kind,
+                              [&](const log::RemovedAtom& removed) { want(removed.atom.uuid); });
+        }
         for (const auto& [slot, atom] : m_coming) {
             want(m_known.uuid(slot));
             if (atom.thing)
@@ -59,17 +67,22 @@ private:
             lookAround(*thing);
         if (carried->kind != "session")
             return;
+        wantAll(log::uuidsOfRemovedSessions(m_db, uuid)); // which may have become one with it
         if (carried->alive)
             wantAll(log::uuidsOfRepeats(m_db, SessionId{carried->place.one}));
-        else // where it stands again what is written there would be taken for what was removed there
+        else // where it stands again what is written there would be taken for what was removed
+             // there
             for (const char* kind : {"lift conditions", "test conditions", "attempt", "gap"})
                 wantAll(log::uuidsRemovedAt(m_db, kind, carried->place.one));
     }
 
-    /// The key in this log of what a thing speaks of; nothing where it does not stand here.
+    /// The key in this log of what a thing speaks of, or that it had; nothing where it never was
+    /// here.
     std::optional<std::int64_t> keyOf(Slot slot) {
-        const auto atom = log::atomOf(m_db, m_known.uuid(slot));
-        return atom ? std::optional(atom->key.one) : std::nullopt;
+        if (const auto atom = log::atomOf(m_db, m_known.uuid(slot)))
+            return atom->key.one;
+        const auto removed = log::removedAtomOf(m_db, m_known.uuid(slot));
+        return removed ? std::optional(removed->atom.key.one) : std::nullopt;
     }
 
     void wantSpokenOf(const std::string& content) {
@@ -106,7 +119,7 @@ private:
 
     /// Whether sessions become one here, now or earlier: then what was removed from them counts.
     bool joins() const {
-        std::set<std::string> keys;
+        std::map<std::string, Slot> keys;
         for (const Desk* desk : {&m_read.desk, &m_coming})
             for (const auto& [slot, atom] : *desk) {
                 const auto* session =
@@ -115,8 +128,8 @@ private:
                     continue;
                 if (session->into)
                     return true;
-                const bool twice = desk == &m_coming && held(slot) != nullptr;
-                if (atom.alive && !twice && !keys.insert(desks::keyOf(*atom.thing)).second)
+                if (atom.alive &&
+                    keys.emplace(desks::keyOf(*atom.thing), slot).first->second != slot)
                     return true;
             }
         return false;
@@ -146,8 +159,13 @@ private:
                 kinds.insert(std::string(kindOf(*atom.thing)));
             }
         }
+        std::set<Slot> spokenOf;
+        for (const Desk* desk : {&std::as_const(m_read.desk), &m_coming})
+            for (const auto& [slot, atom] : *desk)
+                if (atom.alive)
+                    eachReference(*atom.thing, [&](Slot of) { spokenOf.insert(of); });
         for (const auto& [slot, atom] : m_read.desk) // what comes back may find its name taken
-            if (!atom.alive && !m_coming.contains(slot) &&
+            if (!atom.alive && !m_coming.contains(slot) && spokenOf.contains(slot) &&
                 (!atom.thing || nameOf(*atom.thing) != nullptr))
                 return false;
         for (const std::string& kind : kinds)

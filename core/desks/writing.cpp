@@ -32,23 +32,41 @@ void adoptOne(log::Log& log, const Slots& known, Writer& writer, const Desk& aft
     log::adopt(log.impl().db, place, known.uuid(slot), atom.trail);
 }
 
-/// What only the writing itself has put there and taken away again, and nobody else ever saw.
-void forgetStrangers(log::Connection& db, const Slots& known, const Desk& after,
-                     const std::set<Writer::Place>& places) {
+/// What stood removed where something is to be written: the writing may take such a one for what it
+/// puts there, and leaves removed ones of its own.
+std::vector<log::RemovedAtom> removedAt(log::Connection& db,
+                                        const std::set<Writer::Place>& places) {
+    std::vector<log::RemovedAtom> all;
     for (const Writer::Place& place : places)
         for (const Sixteen& uuid : place.two
                                        ? log::uuidsRemovedAt(db, place.kind, place.one, *place.two)
-                                       : log::uuidsRemovedAt(db, place.kind, place.one)) {
-            const auto at = after.find(known.find(uuid));
-            if (at == after.end() || at->second.alive)
-                log::forgetRemoved(db, *log::removedAtomOf(db, uuid));
-        }
+                                       : log::uuidsRemovedAt(db, place.kind, place.one))
+            all.push_back(*log::removedAtomOf(db, uuid));
+    return all;
+}
+
+/// What only the writing itself has put there and taken away again, and nobody else ever saw, goes;
+/// what was there before and is no part of this comes back.
+void forgetStrangers(log::Connection& db, const Slots& known, const Desk& after,
+                     const std::set<Writer::Place>& places,
+                     const std::vector<log::RemovedAtom>& before) {
+    const auto isPart = [&](const Sixteen& uuid) { return after.contains(known.find(uuid)); };
+    for (const log::RemovedAtom& removed : removedAt(db, places)) {
+        const Sixteen& uuid = removed.atom.uuid;
+        const bool wasThere = std::ranges::any_of(
+            before, [&](const log::RemovedAtom& one) { return one.atom.uuid == uuid; });
+        if (isPart(uuid) ? after.at(known.find(uuid)).alive : !wasThere)
+            log::forgetRemoved(db, removed);
+    }
+    for (const log::RemovedAtom& one : before)
+        if (!isPart(one.atom.uuid) && !log::removedAtomOf(db, one.atom.uuid))
+            log::putRemoved(db, one);
 }
 
 /// The trails of what was written, and what is removed with what it said. Parking and writing anew
 /// have left names of their own, which nobody shall see.
 void nameAll(log::Log& log, const Slots& known, Writer& writer, const Desk& after,
-             const std::set<Slot>& touched) {
+             const std::set<Slot>& touched, const std::vector<log::RemovedAtom>& removed) {
     log.impl().settle();
     log::Connection& db = log.impl().db;
     std::set<Slot> written = touched;
@@ -56,7 +74,7 @@ void nameAll(log::Log& log, const Slots& known, Writer& writer, const Desk& afte
     for (const Slot slot : written)
         if (const Atom& atom = after.at(slot); atom.alive)
             adoptOne(log, known, writer, after, slot);
-    forgetStrangers(db, known, after, writer.placesWritten());
+    forgetStrangers(db, known, after, writer.placesWritten(), removed);
     for (const auto& [slot, atom] : after) {
         if (atom.alive)
             continue;
@@ -102,13 +120,14 @@ void requireWritten(const log::Log& log, const Desk& now, const Desk& after) {
 void write(log::Log& log, const Slots& known, const ReadDesk& before, const Desk& after,
            const std::set<Slot>& touched) {
     Writer writer(log, known, before, after, touched);
+    const auto removed = removedAt(log.impl().db, writer.placesWritten());
     writer.makeRoom();
     writer.writeNamed();
     writer.writeSessions();
     writer.writeHeld();
     writer.removeNamed();
     writer.writeConflicts();
-    nameAll(log, known, writer, after, touched);
+    nameAll(log, known, writer, after, touched, removed);
 }
 } // namespace
 

@@ -83,6 +83,16 @@ void requireEnd(const Trail& trail, const Sixteen& hash, bool alive) {
 }
 } // namespace
 
+std::optional<Sixteen> aboutOf(const Carried& conflict) {
+    if (conflict.kind != "conflict" || conflict.content.empty())
+        return std::nullopt;
+    return std::get<ConflictThing>(readContent(conflict.content,
+                                               [](const char*, const Sixteen&) {
+                                                   return std::optional<std::int64_t>(1);
+                                               }))
+        .about;
+}
+
 void visitLiving(Connection& db, const std::function<void(const Carried&)>& visit) {
     visitThings(db, rememberedUuidsIn(db),
                 [&](const AtomKey& key, const Content& said, const auto& /*derived*/) {

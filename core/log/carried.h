@@ -29,6 +29,9 @@ struct Carried {
     AtomKey place{};                   ///< in this log, or where it was
 };
 
+/// What a choice is about; nothing of another kind, or where nobody knows.
+std::optional<Sixteen> aboutOf(const Carried& conflict);
+
 /// Everything that stands in the log, what others belong to before them: what was removed is not
 /// read, so that damage to it holds up nobody. Otherwise as visitCarried().
 void visitLiving(Connection& db, const std::function<void(const Carried&)>& visit);

@@ -70,6 +70,15 @@ std::vector<Sixteen> uuidsOfRepeats(Connection& db, SessionId session) {
     return all;
 }
 
+std::vector<Sixteen> uuidsOfRemovedSessions(Connection& db, const Sixteen& session) {
+    std::vector<Sixteen> all;
+    take(all, Query(db,
+                    "SELECT uuid FROM removed_atoms WHERE kind = 'session' AND "
+                    "instr(content, ?) > 0",
+                    session));
+    return all;
+}
+
 std::vector<Sixteen> uuidsRemovedFrom(Connection& db, const Sixteen& session) {
     std::vector<Sixteen> all;
     take(all, Query(db,

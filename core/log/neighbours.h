@@ -26,6 +26,8 @@ std::vector<Sixteen> uuidsOfRoster(Connection& db, StationId station, Date day);
 std::vector<Sixteen> uuidsOfKind(Connection& db, const std::string& kind);
 /// The sessions that repeat this one.
 std::vector<Sixteen> uuidsOfRepeats(Connection& db, SessionId session);
+/// The removed sessions that speak of that one: they became one with it, or repeated it.
+std::vector<Sixteen> uuidsOfRemovedSessions(Connection& db, const Sixteen& session);
 /// Sets, attempts and gaps that belonged to that session when they were removed. Reads every
 /// removed one.
 std::vector<Sixteen> uuidsRemovedFrom(Connection& db, const Sixteen& session);

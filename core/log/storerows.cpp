@@ -217,12 +217,10 @@ void eraseSent(Connection& db, std::span<const Sixteen> uuids) {
     change.tell();
 }
 
-namespace {
 std::optional<Unsent> unsentOf(Connection& db, const Sixteen& uuid) {
     Query row(db, unsentByUuid.data(), uuid);
     return row.next() ? std::optional(readUnsent(row)) : std::nullopt;
 }
-} // namespace
 
 bool isUnsent(Connection& db, const Sixteen& uuid) {
     return unsentOf(db, uuid).has_value();

@@ -75,6 +75,7 @@ void visitSent(Connection& db, std::int64_t above, const std::function<void(cons
 void putSent(Connection& db, std::span<const Sent> sent);
 void eraseSent(Connection& db, std::span<const Sixteen> uuids);
 
+std::optional<Unsent> unsentOf(Connection& db, const Sixteen& uuid);
 bool isUnsent(Connection& db, const Sixteen& uuid);
 std::int64_t countUnsent(Connection& db);
 void visitUnsent(Connection& db, const std::function<void(const Unsent&)>& visit);

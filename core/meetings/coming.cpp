@@ -6,6 +6,7 @@
 #include "core/desks/writing.h"
 #include "core/log/snapshot.h"
 #include "core/log/storerows.h"
+#include "core/meetings/joining.h"
 #include "core/meetings/units.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/meetings.h"
@@ -89,18 +90,25 @@ void noteHeld(log::Connection& db, const Slots& known, const Desk& after,
         else
             other.push_back({.uuid = atom.uuid, .squad = {}});
     }
+    // what was only written anew with it says what the store has
+    for (const auto& [slot, atom] : after) {
+        const Sixteen& uuid = known.uuid(slot);
+        const auto held = log::isUnsent(db, uuid) ? log::sentOf(db, uuid) : std::nullopt;
+        if (held && held->revision == log::revisionOf(atom.trail))
+            same.push_back(uuid);
+    }
     log::putSent(db, sent);
     log::noteUnsent(db, other);
     log::eraseUnsent(db, same);
 }
 
 /// In one transaction.
-desks::MergeReport takeOne(log::Log& log, const std::vector<Atom>& atoms, const Places& places) {
+desks::MergeReport takeOne(log::Log& log, const Sixteen& store, const std::vector<Atom>& atoms,
+                           const Places& places) {
     desks::MergeReport report;
     log.together([&] {
         log::Connection& db = log::connectionOf(log);
-        if (!log::meetsStore(db)) // it has left meanwhile
-            throw Cancelled{};
+        requireMeets(log, store);
         Slots known;
         const Desk coming = deskOf(known, atoms, places);
         const desks::ReadDesk before = desks::readAround(known, log, coming);
@@ -121,14 +129,15 @@ desks::MergeReport takeOne(log::Log& log, const std::vector<Atom>& atoms, const 
 
 void leaveOut(Came& came, const Atom& atom, const Words& why) {
     came.leftOut.push_back(why);
-    came.firstLeftOut =
-        came.firstLeftOut == 0 ? atom.version : std::min(came.firstLeftOut, atom.version);
+    const auto [at, isNew] = came.leftOutFrom.emplace(atom.squad, atom.version);
+    at->second = std::min(at->second, atom.version);
 }
 
 /// Piece by piece where one of them may not stand in a log: the others are taken.
-void takePieces(log::Log& log, const std::vector<Atom>& atoms, const Places& places, Came& came) {
+void takePieces(log::Log& log, const Sixteen& store, const std::vector<Atom>& atoms,
+                const Places& places, Came& came) {
     try {
-        add(came.report, takeOne(log, atoms, places));
+        add(came.report, takeOne(log, store, atoms, places));
         return;
     } catch (const BadInput& error) {
         if (places.size() == 1) {
@@ -137,8 +146,8 @@ void takePieces(log::Log& log, const std::vector<Atom>& atoms, const Places& pla
         }
     }
     const auto middle = places.begin() + static_cast<std::ptrdiff_t>(places.size() / 2);
-    takePieces(log, atoms, Places(places.begin(), middle), came);
-    takePieces(log, atoms, Places(middle, places.end()), came);
+    takePieces(log, store, atoms, Places(places.begin(), middle), came);
+    takePieces(log, store, atoms, Places(middle, places.end()), came);
 }
 
 /// What can be taken: what says what it was sent as, and speaks of what comes or is known here.
@@ -175,7 +184,8 @@ std::vector<Atom> sensible(log::Connection& db, const std::vector<Atom>& atoms, 
 }
 } // namespace
 
-Came takeIn(log::Log& log, const std::vector<Atom>& all, const Progress& progress) {
+Came takeIn(log::Log& log, const Sixteen& store, const std::vector<Atom>& all,
+            const Progress& progress) {
     using Clock = std::chrono::steady_clock;
     Came came;
     std::int64_t done = 0;
@@ -190,7 +200,7 @@ Came takeIn(log::Log& log, const std::vector<Atom>& all, const Progress& progres
     for (const Places& unit : units) {
         tell(progress, done, static_cast<std::int64_t>(atoms.size()));
         const auto begin = Clock::now();
-        takePieces(log, atoms, unit, came);
+        takePieces(log, store, atoms, unit, came);
         done += static_cast<std::int64_t>(unit.size());
         // who waits to write comes in between: SQLite lets in whoever asks first
         if (&unit != &units.back())

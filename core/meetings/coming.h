@@ -8,6 +8,7 @@
 #include "core/store/atom.h"
 
 #include <cstdint>
+#include <map>
 #include <vector>
 
 namespace slopebook::meetings {
@@ -16,12 +17,14 @@ struct Came {
     desks::MergeReport report{};
     /// What may not stand in a log, and why: it stays out, and is looked at again next time.
     std::vector<Words> leftOut{};
-    std::int64_t firstLeftOut = 0; ///< its version; 0: nothing was
+    /// The least version of them, by squad.
+    std::map<store::Sixteen, std::int64_t> leftOutFrom{};
 };
 
-/// Takes them in small transactions, and notes of each what the store has. Throws LogError;
-/// Cancelled between two transactions: what was taken stays.
-Came takeIn(log::Log& log, const std::vector<store::Atom>& atoms, const Progress& progress = {});
+/// Takes them in small transactions while the log meets that store, and notes of each what the
+/// store has. Throws LogError; Cancelled between two transactions: what was taken stays.
+Came takeIn(log::Log& log, const store::Sixteen& store, const std::vector<store::Atom>& atoms,
+            const Progress& progress = {});
 
 /// What more was told, of another take.
 void add(desks::MergeReport& all, desks::MergeReport&& more);

@@ -19,6 +19,7 @@ struct Departing {
 /// Takes the athlete out of the log with all that was his: it is no removal, and nobody hears of
 /// it. Where something of it was not sent yet, all of it stays, and is not sent any more. Nothing
 /// where he is not here, or is here by way of another squad. Throws LogError.
-std::optional<Departing> letGo(log::Log& log, const store::Departed& departed);
+std::optional<Departing> letGo(log::Log& log, const store::Sixteen& store,
+                               const store::Departed& departed);
 
 } // namespace slopebook::meetings

@@ -4,6 +4,7 @@
 #include "core/log/carried.h"
 #include "core/log/snapshot.h"
 #include "core/log/storerows.h"
+#include "core/meetings/joining.h"
 #include "core/store/thingjson.h"
 
 #include <algorithm>
@@ -47,10 +48,20 @@ public:
         if (one.parent)
             return of(one.parent->uuid);
         if (one.kind == "conflict")
-            if (const auto about = aboutOf(one))
+            if (const auto about = log::aboutOf(one))
                 if (const Sixteen squad = of(*about); squad != store::everybody)
                     return squad;
         return own(one.uuid);
+    }
+
+    /// A roster of one squad cannot name an athlete of another: the store has no such thing.
+    bool isOfOne(const log::Carried& one, const Sixteen& squad) {
+        if (one.kind != "roster" || !one.alive)
+            return true;
+        return std::ranges::all_of(
+            log::referencesOf(one.content), [&](const log::Reference& spoken) {
+                return std::string_view(spoken.kind) != "athlete" || of(spoken.uuid) == squad;
+            });
     }
 
 private:
@@ -63,17 +74,11 @@ private:
         return m_squads[uuid] = squad;
     }
     Sixteen own(const Sixteen& uuid) {
+        if (const auto unsent = log::unsentOf(m_db, uuid); unsent && unsent->squad)
+            return *unsent->squad; // where it was before the store forgot it
         if (const auto sent = log::sentOf(m_db, uuid))
             return sent->squad;
         return m_new;
-    }
-    static std::optional<Sixteen> aboutOf(const log::Carried& one) {
-        if (one.content.empty())
-            return std::nullopt;
-        const log::Thing thing = log::readContent(one.content, [](const char*, const Sixteen&) {
-            return std::optional<std::int64_t>(1);
-        });
-        return std::get<log::ConflictThing>(thing).about;
     }
 
     log::Connection& m_db;
@@ -128,8 +133,9 @@ Going whatGoes(const log::Log& log) {
             going.untold.push_back(one.uuid);
             continue;
         }
-        const Sixteen squad = one.squad && !carried->parent ? *one.squad : squadOf(*carried);
-        if (std::ranges::find(writable, squad) == writable.end())
+        const Sixteen squad = squadOf(*carried);
+        if (std::ranges::find(writable, squad) == writable.end() ||
+            !squadOf.isOfOne(*carried, squad))
             ++going.held;
         else
             going.atoms.push_back(store::atomOf(*carried, squad));
@@ -139,8 +145,10 @@ Going whatGoes(const log::Log& log) {
     return going;
 }
 
-void noteSent(log::Log& log, std::span<const store::Atom> atoms, std::int64_t version) {
+void noteSent(log::Log& log, const Sixteen& store, std::span<const store::Atom> atoms,
+              std::int64_t version) {
     inPieces(log, atoms, [&](std::span<const store::Atom> some) {
+        requireMeets(log, store);
         log::Connection& db = log::connectionOf(log);
         std::vector<log::Sent> sent;
         std::vector<Sixteen> done;
@@ -157,8 +165,9 @@ void noteSent(log::Log& log, std::span<const store::Atom> atoms, std::int64_t ve
     });
 }
 
-void noteWentBack(log::Log& log, std::int64_t n) {
+void noteWentBack(log::Log& log, const Sixteen& store, std::int64_t n) {
     log.together([&] {
+        requireMeets(log, store);
         log::Connection& db = log::connectionOf(log);
         std::vector<log::Unsent> again;
         std::vector<Sixteen> uuids;

@@ -21,13 +21,14 @@ struct Going {
 /// Everything that waits, of one moment. Throws LogError.
 Going whatGoes(const log::Log& log);
 
-/// Notes that the store has them, at that version: what has changed here since waits on. In small
+/// Notes that that store has them, at that version: what has changed here since waits on. In small
 /// transactions. Throws LogError.
-void noteSent(log::Log& log, std::span<const store::Atom> atoms, std::int64_t version);
+void noteSent(log::Log& log, const Sixteen& store, std::span<const store::Atom> atoms,
+              std::int64_t version);
 
 /// The store went back to what it was at n: what it had later waits again. In one transaction.
 /// Throws LogError.
-void noteWentBack(log::Log& log, std::int64_t n);
+void noteWentBack(log::Log& log, const Sixteen& store, std::int64_t n);
 
 /// They stay in this log and are sent nowhere any more. Within a transaction.
 void keepHere(log::Log& log, std::span<const Sixteen> uuids);

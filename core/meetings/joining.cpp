@@ -101,6 +101,11 @@ void leaveStore(log::Log& log) {
     });
 }
 
+void requireMeets(const log::Log& log, const store::Sixteen& id) {
+    if (storeOf(log).id != id)
+        meetsNone(log);
+}
+
 store::Address addressOf(const log::Log& log) {
     const log::Moment moment(log);
     return store::Address::read(storeOf(log).connection);

@@ -37,6 +37,10 @@ void joinStore(log::Log& log, const std::string& address, const std::string& squ
 /// it meets none.
 void leaveStore(log::Log& log);
 
+/// Throws LogError (Conflict) where the log does not meet that store, or none any more. Within a
+/// transaction.
+void requireMeets(const log::Log& log, const store::Sixteen& id);
+
 /// Whom a log's meetings ask. Throws LogError (Conflict) where it meets none, BadInput.
 store::Address addressOf(const log::Log& log);
 

@@ -1,16 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/meetings/meet.h"
 
+#include "core/desks/names.h"
 #include "core/log/failure.h"
 #include "core/log/hold.h"
 #include "core/log/snapshot.h"
 #include "core/log/storerows.h"
 #include "core/meetings/coming.h"
 #include "core/meetings/going.h"
+#include "core/meetings/joining.h"
 #include "core/model/phrases/meetings.h"
 #include "core/store/exchange.h"
 
 #include <algorithm>
+#include <map>
+#include <span>
 
 namespace slopebook::meetings {
 
@@ -64,8 +68,12 @@ public:
             const Answer answer = giveNew();
             if (answer == Answer::Ok)
                 return finish();
-            if (answer != Answer::WentBack && answer != Answer::Stale && ++refusals > mostRefusals)
-                refuse(answer);
+            if (answer != Answer::WentBack && answer != Answer::Stale &&
+                ++refusals > mostRefusals) {
+                const Going going = whatGoes(m_log);
+                giveInPieces(going.atoms);
+                return finish();
+            }
         }
         throw store::StoreError(
             store::StoreError::Kind::Busy,
@@ -80,11 +88,7 @@ private:
     void together(const Work& work) {
         m_log.together([&] {
             log::Connection& db = log::connectionOf(m_log);
-            const auto store = log::joinedStore(db);
-            if (!store || store->id != m_id)
-                throw LogError(LogError::Kind::Conflict,
-                               say("'%1' meets no store. Join it to one first.",
-                                   log::shown(m_log.file())));
+            requireMeets(m_log, m_id);
             work(db);
         });
     }
@@ -129,8 +133,13 @@ private:
         together([&](log::Connection& db) {
             for (const log::JoinedSquad& one : gone)
                 log::eraseSquad(db, one.id);
-            for (const log::JoinedSquad& one : now)
+            const std::vector<log::JoinedSquad> held = log::joinedSquads(db);
+            for (log::JoinedSquad one : now) { // another program may have met the store meanwhile
+                if (const auto at = std::ranges::find(held, one.id, &log::JoinedSquad::id);
+                    at != held.end())
+                    one.taken = at->taken;
                 log::putSquad(db, one);
+            }
         });
     }
 
@@ -139,10 +148,11 @@ private:
         std::vector<store::Departed> departed;
         store::Look look;
         bool first = false;
+        std::vector<store::Cursor> since;
         for (;;) {
             const Known known = knownBy(m_log);
             first = known.marks.empty();
-            std::vector<store::Cursor> since;
+            since.clear();
             for (const log::JoinedSquad& squad : known.squads)
                 since.push_back({.squad = squad.id, .version = squad.taken});
             look = store::pull(
@@ -152,7 +162,7 @@ private:
             if (look.knowsMark)
                 break;
             const auto common = store::lastCommon(m_store, known.marks, m_progress);
-            noteWentBack(m_log, common ? common->n : 0);
+            noteWentBack(m_log, m_id, common ? common->n : 0);
             m_report.wentBack = true;
             if (!common)
                 forgetMarks();
@@ -161,13 +171,13 @@ private:
             return;
         leaveOutOwn(atoms);
         m_report.came += static_cast<std::int64_t>(atoms.size());
-        Came came = takeIn(m_log, atoms, m_progress);
+        Came came = takeIn(m_log, m_id, atoms, m_progress);
         add(m_report.taken, std::move(came.report));
         m_report.leftOut = std::move(came.leftOut); // of a second look the same once more
         for (const store::Departed& one : departed)
-            if (auto gone = letGo(m_log, one))
+            if (auto gone = letGo(m_log, m_id, one))
                 m_report.departed.push_back(*gone);
-        noteTaken(look.now, came.firstLeftOut);
+        noteTaken(look.now, since, came.leftOutFrom);
     }
 
     /// What this log gave itself comes back with the next pull.
@@ -185,14 +195,22 @@ private:
     }
 
     /// Only what was taken moves how far squads were taken.
-    void noteTaken(const store::Mark& now, std::int64_t firstLeftOut) {
-        const std::int64_t upTo = firstLeftOut > 0 ? std::min(now.n, firstLeftOut - 1) : now.n;
+    void noteTaken(const store::Mark& now, const std::vector<store::Cursor>& since,
+                   const std::map<store::Sixteen, std::int64_t>& leftOutFrom) {
         together([&](log::Connection& db) {
-            for (log::JoinedSquad squad : log::joinedSquads(db))
-                if (squad.taken < upTo) {
-                    squad.taken = upTo;
-                    log::putSquad(db, squad);
-                }
+            for (log::JoinedSquad squad : log::joinedSquads(db)) {
+                // one that was not asked for, or that another program has taken on or back
+                const auto asked = std::ranges::find(since, squad.id, &store::Cursor::squad);
+                if (asked == since.end() || asked->version != squad.taken)
+                    continue;
+                const auto out = leftOutFrom.find(squad.id);
+                const std::int64_t upTo =
+                    out == leftOutFrom.end() ? now.n : std::min(now.n, out->second - 1);
+                if (squad.taken >= upTo)
+                    continue;
+                squad.taken = upTo;
+                log::putSquad(db, squad);
+            }
             log::putMark(db, {.n = now.n, .tag = now.tag});
         });
         m_wrote = true;
@@ -211,29 +229,52 @@ private:
         const store::Pushed pushed = store::push(m_store, mark, going.atoms, m_progress);
         if (pushed.answer != Answer::Ok)
             return pushed.answer;
-        m_report.went += pushed.wrote;
-        noteSent(m_log, going.atoms, pushed.now.n);
-        together([&](log::Connection& db) {
-            log::putMark(db, {.n = pushed.now.n, .tag = pushed.now.tag});
-        });
-        m_wrote = true;
+        noteGiven(pushed, going.atoms);
         return Answer::Ok;
     }
 
-    [[noreturn]] void refuse(Answer answer) const {
-        using Kind = store::StoreError::Kind;
-        const std::string& place = m_store.asked().place;
+    /// The mark first: what is noted as sent is never later than what the log knows of the store.
+    void noteGiven(const store::Pushed& pushed, std::span<const store::Atom> atoms) {
+        m_report.went += pushed.wrote;
+        together([&](log::Connection& db) {
+            log::putMark(db, {.n = pushed.now.n, .tag = pushed.now.tag});
+        });
+        noteSent(m_log, m_id, atoms, pushed.now.n);
+        m_wrote = true;
+    }
+
+    /// Where something among what waits is refused for good, by what is not seen here, the rest is
+    /// given all the same.
+    void giveInPieces(std::span<const store::Atom> atoms) {
+        if (atoms.empty())
+            return;
+        const auto highest = knownBy(m_log).highest();
+        const store::Mark mark =
+            highest ? *highest : store::lookAt(m_store, store::Mark{}, m_progress).now;
+        const store::Pushed pushed = store::push(m_store, mark, atoms, m_progress);
+        if (pushed.answer == Answer::Ok) {
+            noteGiven(pushed, atoms);
+        } else if (atoms.size() == 1) {
+            m_report.notTaken.push_back(why(pushed.answer, atoms.front()));
+        } else {
+            const std::size_t middle = atoms.size() / 2;
+            giveInPieces(atoms.first(middle));
+            giveInPieces(atoms.subspan(middle));
+        }
+    }
+
+    static Words why(Answer answer, const store::Atom& atom) {
+        const Words kind = desks::sayKind(atom.kind);
         if (answer == Answer::NotOurs)
-            throw store::StoreError(
-                Kind::NotAllowed,
-                say("The store at %1 does not let this login write what is new here. It waits, and "
-                    "nothing is lost. Who manages the store can say why.",
-                    place));
-        throw store::StoreError(
-            answer == Answer::Taken ? Kind::Taken : Kind::Orphan,
-            say("The store at %1 does not take what is new here beside what it holds. It waits, "
-                "and nothing is lost.",
-                place));
+            return say("%1: the store does not let this login write it", kind);
+        if (answer == Answer::Taken)
+            return say("%1: its name or number is taken in the store, by what is not seen here",
+                       kind);
+        if (answer == Answer::Orphan)
+            return say("%1: something in the store that is not seen here needs it, or it needs "
+                       "what is not there",
+                       kind);
+        return say("%1: it waits for the next meeting", kind);
     }
 
     /// When it was, where something is written anyhow: a log is not written to say that nothing was

@@ -20,6 +20,7 @@ struct MeetingReport {
     std::int64_t went = 0;             ///< that were new to the store
     desks::MergeReport taken{};        ///< what became of what came
     std::vector<Words> leftOut{};      ///< what may not stand in a log, which the store holds
+    std::vector<Words> notTaken{};     ///< what the store refuses, and why: it waits
     std::vector<Departing> departed{}; ///< to squads that are not here
     std::vector<std::string> squadsCame{}, squadsWent{}; ///< opened to the login, or closed
     std::int64_t waiting = 0;                            ///< what has not been sent; with held

@@ -15,8 +15,8 @@ namespace slopebook::meetings {
 constexpr std::size_t mostAtOnce = 100;
 
 /// The places in `atoms`, in pieces to be taken one after the other: what has a name first, then
-/// athlete by athlete; of who is new here day by day. All in one where something with a name goes
-/// that stands here.
+/// athlete by athlete, and session by session where none of his sessions here moves or goes;
+/// choices last. All in one where something with a name goes that stands here.
 std::vector<std::vector<std::size_t>> unitsOf(log::Connection& db,
                                               const std::vector<store::Atom>& atoms);
 

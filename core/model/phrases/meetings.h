@@ -24,10 +24,12 @@ inline constexpr std::string_view meetings[]{
                          "waits for the next meeting."),
     translate("Phrases", "The store at %1 is another one than this log has met. Nothing was "
                          "changed. Leave the old one first, then join this one."),
-    translate("Phrases", "The store at %1 does not let this login write what is new here. It "
-                         "waits, and nothing is lost. Who manages the store can say why."),
-    translate("Phrases", "The store at %1 does not take what is new here beside what it holds. It "
-                         "waits, and nothing is lost."),
+    translate("Phrases", "%1: the store does not let this login write it"),
+    translate("Phrases", "%1: its name or number is taken in the store, by what is not seen here"),
+    translate(
+        "Phrases",
+        "%1: something in the store that is not seen here needs it, or it needs what is not there"),
+    translate("Phrases", "%1: it waits for the next meeting"),
 };
 
 } // namespace slopebook::phrases
