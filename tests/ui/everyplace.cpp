@@ -89,6 +89,7 @@ public:
                            .day = day(2026, 5, 11),
                            .athletes = {athletes[0].id, athletes[1].id}});
         }
+        changedApart();
         m_surroundings.settings.language = language;
         m_surroundings.settings.fingers = fingers;
         m_surroundings.settings.unit = unit;
@@ -103,6 +104,32 @@ public:
         m_look(QStringLiteral("welcome"), *m_window);
         m_window->openLogFile(m_surroundings.settings.recentLogs.front());
         QVERIFY(m_window->workspace());
+    }
+
+    /// A choice waits in the log, and another log would bring one more, and all else that is told.
+    void changedApart() {
+        const std::filesystem::path file = m_folder.path();
+        m_other = m_folder.path("other.slopebook");
+        std::filesystem::copy_file(file, m_other);
+        for (const bool first : {true, false}) {
+            for (const auto& path : {file, m_other}) {
+                log::Log log = log::Log::open(path);
+                const std::string note = path == file ? "held well" : "let go of the bar too early";
+                const auto athletes = log.athletes();
+                const SessionId session = log.sessions(athletes[first ? 0 : 1].id).front().id;
+                log::PlacedSet placed = log.session(session).sets.front();
+                placed.set.note = note;
+                log.change(placed.id, placed.set);
+                if (first)
+                    continue;
+                log.add(Athlete{.name = "Rowan Alder-Birch", .note = note});
+                log.add(Lift{.name = "Seal row with a long pause", .note = note});
+            }
+            if (first) {
+                log::Log log = log::Log::open(file);
+                desks::mergeInto(log, m_other);
+            }
+        }
     }
 
     void pages() {
@@ -161,8 +188,15 @@ public:
         show<RosterDialog>("who is here", book, m_station, clock.today(), parent);
         show<EquipmentDialog>("equipment", log.equipment().front().value, parent);
         show<BackupsDialog>("backups", m_folder.path(), parent);
-        show<MergeDialog>("merge", desks::MergeReport{.nothingNew = false},
+        const desks::MergeReport report = desks::previewMerge(log, m_other);
+        QVERIFY(!report.listed.empty() && !report.joined.empty() && !report.renamed.empty());
+        show<MergeDialog>("merge", report, QStringLiteral("/hall/rack.slopebook"), book, parent);
+        show<MergeDialog>("merge without a common past",
+                          desks::MergeReport{.athletes = {.here = 12, .there = 9, .both = 0},
+                                             .noCommonPast = true,
+                                             .nothingNew = false},
                           QStringLiteral("/hall/rack.slopebook"), book, parent);
+        QCOMPARE(desks::openConflictCount(log), std::size_t{1});
         show<ChoicesDialog>("choices", book, parent);
     }
 
@@ -250,6 +284,7 @@ private:
     }
 
     Folder m_folder;
+    std::filesystem::path m_other; ///< a log that was changed apart
     StationId m_station{};
     Look m_look;
     Surroundings m_surroundings;

@@ -63,6 +63,8 @@ void BackupsDialog::build(const std::filesystem::path& log) {
     layout->addWidget(about);
     layout->addWidget(m_list, 1);
     layout->addWidget(buttons);
+    setTabOrder(m_list, m_goBack); // the box's own order passes over one of its buttons
+    setTabOrder(m_goBack, buttons->button(QDialogButtonBox::Close));
     resize(680, 400);
 }
 

@@ -59,6 +59,8 @@ void ChoicesDialog::build() {
     layout->addWidget(m_table, 3);
     layout->addWidget(m_problem);
     layout->addWidget(buttons);
+    setTabOrder(m_keep, m_take); // the box's own order passes over one of its buttons
+    setTabOrder(m_take, buttons->button(QDialogButtonBox::Close));
     resize(760, 520);
 }
 

@@ -87,6 +87,8 @@ void MergeDialog::build(const desks::MergeReport& report, const QString& file,
     layout->addWidget(buttons);
     if (m_list->topLevelItemCount() == 0)
         m_list->setParent(this);
+    setTabOrder(m_list, merge); // the box's own order passes over one of its buttons
+    setTabOrder(merge, buttons->button(QDialogButtonBox::Cancel));
     resize(760, m_list->topLevelItemCount() > 0 ? 420 : 160);
 }
 
