@@ -134,9 +134,8 @@ Words tooUncertainWords(const Profile& profile) {
 }
 
 Words intervalsOfOneChange() {
-    return say("Each interval is for this one change alone. Overview and whole season read every "
-               "block at once, so theirs are wider: what is better or worse here may be unclear "
-               "there.");
+    return say("Each interval is for this one change alone; overview and whole season read all "
+               "blocks at once: better here may be unclear there.");
 }
 
 Words intervalsOfOneAthlete() {

@@ -190,11 +190,10 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
             unbent.reading = said(answers::maxCell(*read), unit);
         }
         rows.push_back(unbent);
-        rows.push_back(
-            {.label = Page::tr("%1 of the line alone; change of two days only").arg(level),
-             .from = interval(ofLine(c.from), unit),
-             .to = interval(ofLine(c.to), unit),
-             .change = bounded ? signedRange(*change->interval) : none});
+        rows.push_back({.label = Page::tr("%1 line alone; change of two days only").arg(level),
+                        .from = interval(ofLine(c.from), unit),
+                        .to = interval(ofLine(c.to), unit),
+                        .change = bounded ? signedRange(*change->interval) : none});
         rows.push_back({.label = Page::tr("Reach (heaviest load / estimate)"),
                         .from = reach(c.from),
                         .to = reach(c.to)});

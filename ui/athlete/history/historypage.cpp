@@ -88,8 +88,7 @@ void HistoryPage::buildEverything() {
     m_allTable = rowTable(m_all, tr("Every lift and test of the athlete"),
                           {.compact = true,
                            .lastTakesRest = true,
-                           .giving = {EverythingModel::Under, EverythingModel::Note,
-                                      EverythingModel::Result, EverythingModel::What}});
+                           .giving = {EverythingModel::Note, EverythingModel::What}});
     m_allTable->setObjectName(u"everything"_s);
     m_allTable->setSortingEnabled(true);
     m_allTable->sortByColumn(EverythingModel::Day, Qt::DescendingOrder);

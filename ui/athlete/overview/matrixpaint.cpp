@@ -198,10 +198,10 @@ double measureWidth(const MatrixFigure& figure, const MatrixPen& pen) {
     return width + 2 * inset * pen.line;
 }
 
-double blockWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen) {
+double blockWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen, bool whole) {
     const double step = hasSteps(figure, block) ? sizedAs(pen, 130) : 0;
     const QFontMetricsF small(pen.small);
-    const double word = wordWidth(figure, block, pen, true);
+    const double word = wordWidth(figure, block, pen, whole);
     const double cells = figureWidth(figure, block, pen) + step + word +
                          (step > 0 ? 2 : 1) * gap * pen.line + 2 * inset * pen.line;
     const double head =
@@ -282,19 +282,18 @@ void paintBlockHead(QPainter& painter, const QRectF& box, const MatrixFigure& fi
     const double unit = parts.step.width() / 2 / figure.span;
     const double word = small.horizontalAdvance(u"+10"_s);
     const int labelled = unit > word ? 1 : 2 * unit > word ? 2 : 5; // units from label to label
-    const double aside = labelled * unit + word / 2;
-    const bool crowded = scale && inner.left() + small.horizontalAdvance(head.under) >
-                                      parts.step.center().x() - aside;
+    const double taken = inner.left() + small.horizontalAdvance(head.under) + 0.3 * pen.lower;
     paintWrapped(painter, under, head.under, pen.small, 1);
-    if (!scale || crowded || labelled > figure.span)
+    if (!scale || labelled > figure.span || taken > parts.step.center().x() - word / 4)
         return;
     for (const int value : {-labelled, 0, labelled}) {
         const QString label = value == 0 ? u"0"_s
                                          : (value < 0 ? QString(QChar(0x2212)) : u"+"_s) +
                                                QString::number(std::abs(value));
-        const double x = parts.step.center().x() + value * unit;
-        painter.drawText(
-            QPointF(x - small.horizontalAdvance(label) / 2, under.top() + small.ascent()), label);
+        const double left =
+            parts.step.center().x() + value * unit - small.horizontalAdvance(label) / 2;
+        if (left >= taken) // the middle and one side tell a scale as well
+            painter.drawText(QPointF(left, under.top() + small.ascent()), label);
     }
 }
 
@@ -338,10 +337,17 @@ std::vector<double> sharedOut(const MatrixFigure& figure, double room, double mo
                               const MatrixPen& pen) {
     std::vector<double> widths;
     double fixed = 0, wanted = 0;
-    for (std::size_t i = 0; i < figure.blocks.size(); ++i) {
-        widths.push_back(blockWidth(figure, i, pen));
-        (hasSteps(figure, i) ? wanted : fixed) += widths.back();
-    }
+    const auto want = [&](bool whole) {
+        widths.clear();
+        fixed = wanted = 0;
+        for (std::size_t i = 0; i < figure.blocks.size(); ++i) {
+            widths.push_back(blockWidth(figure, i, pen, whole));
+            (hasSteps(figure, i) ? wanted : fixed) += widths.back();
+        }
+    };
+    want(true);
+    if (fixed + wanted > room) // bars before what is told under the table as well
+        want(false);
     // What is read needs its bars; the chosen block's figures need no more than their own room.
     const bool allFits = wanted > 0 && room > fixed;
     const double share = allFits ? std::min((room - fixed) / wanted, most)

@@ -24,7 +24,9 @@ double matrixRowHeight(const MatrixPen& pen);
 double matrixHeadHeight(const MatrixPen& pen);
 /// Width of the measures' column, and of a block's at its best and at its least.
 double measureWidth(const MatrixFigure& figure, const MatrixPen& pen);
-double blockWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen);
+/// whole: with what another block says of it under its reading.
+double blockWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen,
+                  bool whole = true);
 double leastBlockWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen);
 
 void paintMeasure(QPainter& painter, const QRectF& box, const MatrixMeasureFigure& measure,

@@ -27,7 +27,7 @@ struct OverviewPaper {
 constexpr double chartsHeight = 150, chartsText = 8, rowsText = 8, underText = 7.5;
 // Shares of the page's width: measure, from, to, change, its interval as figures; the reading takes
 // the rest.
-constexpr std::array shares{0.29, 0.09, 0.09, 0.09, 0.17};
+constexpr std::array shares{0.28, 0.09, 0.09, 0.11, 0.17};
 
 void addCharts(Flow& flow, const StepChartsData& data) {
     if (data.charts.empty())

@@ -72,11 +72,13 @@ void NextTestPane::build() {
         m_model, tr("Ladders for the next test, best first"),
         {.compact = true,
          .giving = {PlanLadderModel::Name, PlanLadderModel::Loads, PlanLadderModel::FirstCheckLoad,
-                    PlanLadderModel::FirstCheckLoad + 1}});
+                    PlanLadderModel::FirstCheckLoad + 1, PlanLadderModel::FirstCheckLoad + 2}});
     auto* inside = new QWidget;
     auto* layout = new QVBoxLayout(inside);
     layout->setContentsMargins(0, 0, 8, 0);
     layout->addWidget(m_sentence);
+    // It takes what the table leaves, and no less than a picture's third.
+    m_chart->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
     layout->addWidget(m_chart, 1);
     layout->addWidget(m_table);
     layout->addWidget(m_settings);
@@ -145,6 +147,13 @@ void NextTestPane::ask(const Question& q) {
         return;
     }
     m_model->setNextTest(*next, q.unit);
+    // What no ladder has to beware of leaves its room to the figures.
+    const int last = m_model->columnCount() - 1;
+    bool beware = false;
+    for (int row = 0; row < m_model->rowCount(); ++row)
+        beware = beware || !m_model->index(row, last).data().toString().isEmpty();
+    for (int column = 0; column <= last; ++column)
+        m_table->setColumnHidden(column, column == last && !beware);
     showWhole(m_table);
     m_chart->setData({.curve = next->curve, .byOneRm = next->byOneRm, .unit = q.unit});
     QStringList told = said(answers::nextTestWords(*next), q.unit);

@@ -56,14 +56,14 @@ page::Block chartBlock(const SquadForest& data, double width) {
 
 void addTable(Flow& flow, const answers::SquadPart& part, double level, LoadUnit unit) {
     const double w = flow.width() / 523;
-    flow.table({{72 * w},
+    flow.table({{66 * w},
                 {54 * w},
                 {54 * w},
-                {42 * w, Qt::AlignRight},
-                {92 * w, Qt::AlignRight},
-                {42 * w, Qt::AlignRight},
-                {46 * w, Qt::AlignRight},
-                {121 * w}},
+                {58 * w, Qt::AlignRight},
+                {94 * w, Qt::AlignRight},
+                {50 * w, Qt::AlignRight},
+                {52 * w, Qt::AlignRight},
+                {95 * w}},
                page::headCells(squadHeadings(part, level, unit)),
                page::rowCells(squadRows(part, level, unit)), pageFont(squadTableText), 4);
 }

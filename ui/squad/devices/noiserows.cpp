@@ -117,6 +117,14 @@ std::vector<TextTable::Row> noiseRows(std::span<const questions::NoiseGroup> gro
     return rows;
 }
 
+QString noiseSources(std::span<const questions::NoiseGroup> groups) {
+    QStringList lines;
+    for (const questions::NoiseGroup& group : groups)
+        lines << NoiseWords::tr("%1, %2: %3", "a device, whose, where its noise comes from")
+                     .arg(deviceText(group), whoseText(group), noiseText(group.inUse));
+    return lines.join(u'\n');
+}
+
 QString inUseText(std::span<const questions::NoiseGroup> groups) {
     const auto hasOwn = [groups](const questions::NoiseGroup& all) {
         return std::ranges::any_of(groups, [&all](const questions::NoiseGroup& one) {

@@ -60,9 +60,8 @@ void NoiseView::build() {
     m_told->setAccessibleDescription(tr("Notes"));
     m_noise = new TextTable(this);
     m_repeats = new TextTable(this);
-    m_noiseView =
-        rowTable(m_noise, tr("Noise by lift, device and load"),
-                 {.lastTakesRest = true, .giving = {sourceColumn, atColumn, deviceColumn}});
+    m_noiseView = rowTable(m_noise, tr("Noise by lift, device and load"),
+                           {.lastTakesRest = true, .giving = {atColumn, deviceColumn}});
     m_noiseView->setObjectName(QStringLiteral("noise"));
     m_repeatView = textRowTable(m_repeats, tr("Repeat tests used"));
     auto* split = new QSplitter(Qt::Vertical);
@@ -124,11 +123,18 @@ void NoiseView::reload() {
         QStringList headings = inTwoLines(noiseHeadings(m_logbook.loadUnit()));
         headings[smallestChange].replace(u' ', u'\n'); // no wider than its figures
         m_noise->setTable(headings, noiseRows(groups, m_logbook.loadUnit()), 4, 10);
-        m_noiseView->setColumnHidden(liftColumn, !m_every->isChecked()); // the same in each row
+        // Of one lift its name is the same in each row, and the sources stand whole below.
+        for (const int column : {liftColumn, sourceColumn})
+            m_noiseView->setColumnHidden(column, !m_every->isChecked());
         m_repeats->setTable(repeatHeadings(), repeatRows(groups, names), 5, 6);
         const WidthsFirst widths(*m_repeatView); // a log may hold thousands of repeat tests
         m_repeatView->resizeColumnsToContents();
-        m_told->setText(none ? QString() : said(answers::repeatTestMethod()));
+        QStringList told;
+        if (!none)
+            told << said(answers::repeatTestMethod());
+        if (!none && !m_every->isChecked())
+            told << noiseSources(groups);
+        m_told->setText(told.join(QLatin1Char('\n')));
     } catch (const std::exception& error) {
         m_noise->setTable(noiseHeadings(m_logbook.loadUnit()), {}, 4, 10);
         m_repeats->setTable(repeatHeadings(), {}, 5, 6);
