@@ -334,7 +334,6 @@ private Q_SLOTS:
                                         << "it is of another version";
         QTest::newRow("server gone") << "gone"
                                      << "nobody answers there";
-                                  << "this login has no right to it";
     }
     void whatGoesWrongIsSaidInTheLine() {
         QFETCH(const QString, what);
