@@ -334,8 +334,6 @@ private Q_SLOTS:
                                         << "it is of another version";
         QTest::newRow("server gone") << "gone"
                                      << "nobody answers there";
-        QTest::newRow("no right") << "right"
-                                  << "this login has no right to it";
     }
     void whatGoesWrongIsSaidInTheLine() {
         QFETCH(const QString, what);

@@ -9,6 +9,8 @@
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace slopebook::ui {
 
 namespace {
@@ -48,7 +50,7 @@ void StoreDialog::build() {
     layout->addWidget(m_sentences);
     layout->addWidget(m_list, 1);
     layout->addWidget(buttons);
-    resize(newsWide, layout->totalHeightForWidth(newsWide));
+    resize(newsWide, layout->totalMinimumSize().height());
 }
 
 void StoreDialog::fill() {
@@ -58,18 +60,19 @@ void StoreDialog::fill() {
         sentences << tr("Meeting the store…");
     m_sentences->setText(sentences.join(u'\n'));
     m_meet->setEnabled(!state.meets);
-    m_choose->setVisible(state.choices > 0);
-    if (m_shown == state.newsAt)
-        return;
-    m_shown = state.newsAt; // who reads in the list keeps their place until there is more
-    m_list->clear();
-    fillNews(*m_list, state.news, m_logbook.loadUnit());
-    m_list->setVisible(m_list->topLevelItemCount() > 0);
-    const int wanted = m_list->isHidden() ? layout()->totalHeightForWidth(newsWide) : newsHigh;
+    m_choose->setEnabled(state.choices > 0);
+    if (m_shown != state.newsAt) { // who reads in the list keeps their place until there is more
+        m_shown = state.newsAt;
+        m_list->clear();
+        fillNews(*m_list, state.news, m_logbook.loadUnit());
+        m_list->setVisible(m_list->topLevelItemCount() > 0);
+        if (m_list->topLevelItemCount() > 0)
+            m_list->setCurrentItem(m_list->topLevelItem(0));
+    }
+    const int needed = layout()->totalHeightForWidth(width());
+    const int wanted = m_list->isHidden() ? needed : std::max(needed, newsHigh);
     if (height() < wanted)
-        resize(newsWide, wanted);
-    if (m_list->topLevelItemCount() > 0)
-        m_list->setCurrentItem(m_list->topLevelItem(0));
+        resize(width(), wanted);
 }
 
 } // namespace slopebook::ui
