@@ -135,8 +135,8 @@ Words tooUncertainWords(const Profile& profile) {
 
 Words intervalsOfOneChange() {
     return say("Each interval is for this one change alone. Overview and whole season read every "
-               "block at once, so theirs are wider: what is better or worse here may be unclear "
-               "there.");
+               "block at once, so theirs may be wider: what is better or worse here may be "
+               "unclear there.");
 }
 
 Words intervalsOfOneAthlete() {
@@ -145,8 +145,8 @@ Words intervalsOfOneAthlete() {
 
 Words intervalsOfBlocks(const Words& chosen) {
     return say("Intervals of a measure hold for every block against %1 at once. Battery and "
-               "Comparison read one change alone, so theirs are narrower: what is unclear here may "
-               "be better or worse there.",
+               "Comparison read one change alone, so theirs may be narrower: what is unclear here "
+               "may be better or worse there.",
                chosen);
 }
 

@@ -59,13 +59,13 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "Without a bar in the chart: %1."),
     translate("Phrases",
               "Each interval is for this one change alone. Overview and whole season read every "
-              "block at once, so theirs are wider: what is better or worse here may be unclear "
-              "there."),
+              "block at once, so theirs may be wider: what is better or worse here may be "
+              "unclear there."),
     translate("Phrases", "Each interval is for one athlete's change alone."),
     translate("Phrases",
               "Intervals of a measure hold for every block against %1 at once. Battery and "
-              "Comparison read one change alone, so theirs are narrower: what is unclear here may "
-              "be better or worse there."),
+              "Comparison read one change alone, so theirs may be narrower: what is unclear here "
+              "may be better or worse there."),
     translate("Phrases", "%1: typical error %2 %3, %4"),
     translate("Phrases", "%1: smallest change that matters %2 %3, %4"),
     translate("Phrases", "Left out, for it cannot be read: %1"),
