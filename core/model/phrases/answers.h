@@ -581,6 +581,7 @@ inline constexpr std::string_view reasons[]{
     translate("Phrases", "not comparable"),
     translate("Phrases", "not comparable: %1"),
     translate("Phrases", "tested %1 than before"),
+    translate("Phrases", "tested under other conditions than before (%1)"),
     translate("Phrases", "%1, but tested %2"),
     translate("Phrases", "%1 (%2; tested %3)"),
     translate("Phrases", "%1 (tested %2)"),
