@@ -346,6 +346,10 @@ void tellOfTheDays(SentenceParts& parts, const Comparison& c) {
 
 } // namespace
 
+bool ofOneCondition(const Words& under) {
+    return under.parts.empty(); // several are said in the places of a phrase that joins them
+}
+
 SentenceParts sentenceParts(const Comparison& c) {
     SentenceParts parts;
     tellOfTheDays(parts, c);
@@ -375,7 +379,9 @@ Words sentence(const SentenceParts& parts) {
         all = loadClauses(parts);
         all.push_back(maxClause(parts));
         if (!parts.under.empty())
-            all.push_back(say("tested %1 than before", parts.under));
+            all.push_back(ofOneCondition(parts.under)
+                              ? say("tested %1 than before", parts.under)
+                              : say("tested under other conditions than before (%1)", parts.under));
     } else {
         all.push_back(say("not comparable: %1", parts.notComparable));
     }

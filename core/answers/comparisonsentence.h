@@ -49,6 +49,10 @@ struct SentenceParts {
     Words notComparable = {};                  ///< why nothing else is told; empty: all of it is
 };
 
+/// Whether what was different (underWords()) is one condition: "than before" does not follow a
+/// list.
+bool ofOneCondition(const Words& under);
+
 /// An interval of the max's change this many % of it to a side or wider says nothing where a line
 /// that was drawn far beyond its loads makes it (2.5 smallest changes; a choice of this program).
 constexpr double saysNothingFrom = 10;

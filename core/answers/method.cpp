@@ -144,8 +144,8 @@ Words intervalsOfOneAthlete() {
 
 Words intervalsOfBlocks(const Words& chosen) {
     return say("Intervals of a measure hold for every block against %1 at once. Battery and "
-               "Comparison read one change alone, so theirs are narrower: what is unclear here may "
-               "be better or worse there.",
+               "Comparison read one change alone, so theirs may be narrower: what is unclear here "
+               "may be better or worse there.",
                chosen);
 }
 

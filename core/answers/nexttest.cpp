@@ -198,6 +198,14 @@ double capOf(const Profile& profile, const NextTestSettings& settings) {
     return std::min(share, std::max(profile.oneRm->interval->low, profile.heaviest));
 }
 
+NextTest::NowHolds nowHolds(const Profile& profile, const NextTestSettings& settings) {
+    const OneRm& oneRm = *profile.oneRm;
+    if (plansCalibrated(oneRm) || !oneRm.toPlan || oneRm.bend == stats::Interval{})
+        return NextTest::NowHolds::Unlike;
+    return profile.mvt->sd && !settings.withMvt ? NextTest::NowHolds::MvtAndBend
+                                                : NextTest::NowHolds::Bend;
+}
+
 void validate(const NextTestSettings& settings) {
     if (settings.steps < 2 || settings.steps > 8)
         throw BadInput(say("%1 steps", settings.steps), say("2 to 8 steps of a ladder"));
@@ -255,6 +263,7 @@ Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settin
         const stats::Moving day = dayOf(settings.dayNoise, profile.line, profile.referenceMax());
         if (const auto like = intervalToPlanWith(profile.line, mvt, day, {}, profile.level))
             next.oneRmNowLike = like->width() / 2;
+        next.nowHolds = nowHolds(profile, settings);
     }
     next.ladders = rankedLadders(judge, candidates);
     const double bestRank = rankOf(next.ladders.front(), judge.byOneRm);

@@ -106,6 +106,13 @@ struct NextTest {
     /// The same of what a ladder's forecast is of: line and days, as if the line were straight, and
     /// the MVT's own SD where the settings ask for it.
     std::optional<double> oneRmNowLike = {};
+    /// What the interval of oneRmNow holds beside that, where both are of one estimate.
+    enum class NowHolds {
+        Unlike, ///< it is not made so: of a calibrated estimate, or without days and bend
+        Bend,
+        MvtAndBend, ///< the MVT's own SD too, which the settings leave out
+    };
+    NowHolds nowHolds = NowHolds::Unlike;
     /// Two extremes against the first ladder: half-width ratio; under 1 where only their flaws put
     /// them behind.
     std::optional<double> twoExtremesRatio = {};

@@ -119,11 +119,12 @@ std::vector<Words> noShareWords() {
 
 std::vector<Words> nextTestWords(const NextTest& next) {
     std::vector<Words> words{expectation(next)};
-    // Two figures of one estimate: why they differ.
-    if (next.byOneRm && next.oneRmNow && next.oneRmNowLike) {
+    // Both figures of the sentence are of one estimate: why that to plan with is another.
+    if (next.byOneRm && next.ladders.front().oneRm && next.oneRmNow && next.oneRmNowLike &&
+        next.nowHolds != NextTest::NowHolds::Unlike) {
         const Words toPlan = massWords(*next.oneRmNow, asEstimate);
         words.push_back(
-            next.settings.withMvt
+            next.nowHolds == NextTest::NowHolds::Bend
                 ? say("Both are as if the line were straight. To plan with it is ± %1 now: that "
                       "also holds what a bend may add.",
                       toPlan)

@@ -155,7 +155,7 @@ Words chanceWords(const SeasonMatrix& matrix) {
                                               : say("none in %1", name));
         }
     if (each.size() > 1)
-        return say("Of %1 readings against %2 %3 are better or worse: %4; had nothing changed, "
+        return say("Of %1 readings against %2, %3 are better or worse: %4; had nothing changed, "
                    "about %5 would be. All of them taken as one family (Holm), %6 would stand.",
                    judged, periodWords(matrix.blocks[matrix.chosen].block.name), found,
                    listed(std::move(each)), figure(matrix.byChance(), 1), standingByHolm(matrix));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/squadsummary.h"
 
+#include "core/answers/comparisonsentence.h"
 #include "core/answers/figures.h"
 #include "core/answers/noise.h"
 #include "core/answers/sources.h"
@@ -28,12 +29,13 @@ Words squadUnderWords(const SquadPart& part) {
         }
     if (count == 0)
         return {};
-    return alike ? say("%1 of %2 were tested %3 than before: part of their change may be its "
-                       "doing.",
-                       count, part.figures(), under)
-                 : say("%1 of %2 were tested under other conditions than before: part of their "
-                       "change may be that.",
-                       count, part.figures());
+    return alike && ofOneCondition(under)
+               ? say("%1 of %2 were tested %3 than before: part of their change may be its "
+                     "doing.",
+                     count, part.figures(), under)
+               : say("%1 of %2 were tested under other conditions than before: part of their "
+                     "change may be that.",
+                     count, part.figures());
 }
 
 Words squadMethod() {

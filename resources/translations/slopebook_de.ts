@@ -7886,11 +7886,11 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>the squad to which what is new here goes</source>
-        <translation>die Gruppe, in die geht, was hier neu ist</translation>
+        <translation>der Kader, in den geht, was hier neu ist</translation>
     </message>
     <message>
         <source>one in which this login may write; there is none: who manages the store grants it</source>
-        <translation>eine, in die diese Anmeldung schreiben darf; es gibt keine: Wer den Speicher verwaltet, gibt das Recht</translation>
+        <translation>einen, in den diese Anmeldung schreiben darf; es gibt keinen: Wer den Speicher verwaltet, gibt das Recht</translation>
     </message>
     <message>
         <source>the store at %1</source>

@@ -3,6 +3,7 @@
 // the day's maximum. The rules are testday.md's; the ladders are invented.
 #include "core/answers/batterysummary.h"
 #include "core/answers/comparison.h"
+#include "core/answers/comparisonsentence.h"
 #include "core/answers/maxwords.h"
 #include "core/answers/readingwords.h"
 #include "core/answers/sharedloads.h"
@@ -129,8 +130,46 @@ private Q_SLOTS:
                              "change may be its doing."));
         addRow("on another surface");
         QVERIFY(contains(english(squadUnderWords(part)), "3 of 4 were tested under other"));
+        QVERIFY(!contains(english(squadUnderWords(part)), "its doing"));
         part.rows.back().read->notComparable = asIs("felt ill"); // takes no part
         QVERIFY(contains(english(squadUnderWords(part)), "2 of 4 were tested at another place"));
+    }
+
+    /// "Than before" and "its" are of one thing: of several that changed, the squad's headline says
+    /// that they did, and a comparison's sentence which.
+    void severalConditionsAreNoSingular() {
+        const std::vector<ConditionChange> all{{Of::Surface, "boards", "concrete"},
+                                               {Of::Device, "Encoder 1", "Encoder 2"},
+                                               {Of::Footwear, "shoes", "socks"},
+                                               {Of::Place, "hall", "gym"},
+                                               {Of::Technique, "strict", "loose"}};
+        for (unsigned bits = 1; bits < 32; ++bits) {
+            std::vector<ConditionChange> changes;
+            for (std::size_t i = 0; i < all.size(); ++i)
+                if (bits >> i & 1U)
+                    changes.push_back(all[i]);
+            const Words under = underWords(changes);
+            SquadPart part{.load = Mass{40'000}};
+            for (int i = 0; i < 2; ++i) {
+                SquadRow row;
+                row.read = read(0.08, {0.05, 0.11}, {0.05, 0.11}, Smallest{0.05});
+                row.read->under = under;
+                part.rows.push_back(row);
+            }
+            const std::string squad = english(squadUnderWords(part));
+            const std::string told = english(sentence({.oneRmReason = asIs("no"), .under = under}));
+            if (changes.size() == 1) {
+                QCOMPARE(squad, "2 of 2 were tested " + english(under) +
+                                    " than before: part of their change may be its doing.");
+                QVERIFY2(contains(told, "tested " + english(under) + " than before"), told.c_str());
+            } else {
+                QCOMPARE(squad, std::string("2 of 2 were tested under other conditions than "
+                                            "before: part of their change may be that."));
+                QVERIFY2(contains(told, "tested under other conditions than before (" +
+                                            english(under) + ")"),
+                         told.c_str());
+            }
+        }
     }
 
     void sharedLoadsAreToldUnderThem() {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/nexttest.h"
+#include "core/answers/plansummary.h"
 #include "core/model/errors.h"
 #include "core/stats/allowance.h"
 #include "core/stats/design.h"
@@ -91,6 +92,8 @@ private slots:
     void repeatsOfAComparison();
     void whatSettlesItEitherWay();
     void unclearReadingsAskTheirQuestion();
+    void whyThePlansFigureIsAnotherIsTrue_data();
+    void whyThePlansFigureIsAnotherIsTrue();
 };
 
 void TestNextTest::scatterIsPooledOverSessions() {
@@ -606,6 +609,68 @@ void TestNextTest::unclearReadingsAskTheirQuestion() {
         compare(tests::benchPull(), tests::coachMvt(0.17), sessionA(), sessionB(), s);
     QCOMPARE(changeAt(*clear, Mass{60'000}).read.reading, Reading::Better);
     QVERIFY(!changeAt(*clear, Mass{60'000}).unsettled);
+}
+
+void TestNextTest::whyThePlansFigureIsAnotherIsTrue_data() {
+    QTest::addColumn<bool>("mvtSd");
+    QTest::addColumn<bool>("withMvt");
+    QTest::addColumn<bool>("bends");
+    QTest::addColumn<bool>("calibrated");
+    QTest::addColumn<bool>("planBounded");
+    QTest::addColumn<bool>("ladderBounded");
+    for (int bits = 0; bits < 64; ++bits) {
+        const auto bit = [bits](int place) { return (bits >> place & 1) != 0; };
+        QTest::addRow("%d", bits) << bit(0) << bit(1) << bit(2) << bit(3) << bit(4) << bit(5);
+    }
+}
+
+// Two figures of one sentence and a third: what is said of why they differ is said only where they
+// are of one estimate, all three are there, and only what one holds beside the others is named.
+void TestNextTest::whyThePlansFigureIsAnotherIsTrue() {
+    QFETCH(bool, mvtSd);
+    QFETCH(bool, withMvt);
+    QFETCH(bool, bends);
+    QFETCH(bool, calibrated);
+    QFETCH(bool, planBounded);
+    QFETCH(bool, ladderBounded);
+    NextTestSettings s = settings();
+    s.withMvt = withMvt;
+    if (bends)
+        s.bend = bendOf(tests::benchPull());
+    Beyond beyond{s.dayNoise, s.bend};
+    if (calibrated)
+        beyond.calibration = Calibration{
+            .pairs = 3, .ownPairs = 3, .bias = 0.1, .spread = 0.001, .se = 0.0005, .df = 2};
+    auto from = *profile(tests::benchPull(),
+                         tests::coachMvt(0.17, mvtSd ? std::optional(0.04) : std::nullopt),
+                         sessionA(), 0.95, beyond);
+    if (!planBounded) { // with days in it unbounded, by the line alone not
+        from.oneRm->toPlan.reset();
+        from.oneRm->straight.reset();
+        from.oneRm->calibratedToPlan.reset();
+    }
+    auto next = *nextTest(from, s);
+    if (!ladderBounded)
+        next.ladders.front().oneRm.reset();
+    std::string told;
+    for (const Words& words : nextTestWords(next))
+        told += english(words) + ' ';
+    const auto says = [&](const char* part) { return told.find(part) != std::string::npos; };
+    const bool both = says("Both ");
+    QCOMPARE(both, bends && planBounded && !calibrated && ladderBounded);
+    QCOMPARE(says("what a bend may add"), both);
+    QCOMPARE(says("MVT's own spread"), both && mvtSd && !withMvt);
+    QCOMPARE(says("take the MVT as exact"), both && mvtSd && !withMvt);
+    if (!both)
+        return;
+    QVERIFY(says(("± " + english(massWords(*next.oneRmNow, asEstimate)) + " now").c_str()));
+    QVERIFY(*next.oneRmNow > *next.oneRmNowLike); // it holds more
+    const OneRm& oneRm = *from.oneRm;
+    // The one that is as if straight is the plan's without the bend, unless the MVT is left out.
+    if (!mvtSd || withMvt)
+        CHECK_NEAR(*next.oneRmNowLike, oneRm.straight->width() / 2, 1e-9);
+    else
+        QVERIFY(*next.oneRmNowLike < oneRm.straight->width() / 2);
 }
 
 QTEST_APPLESS_MAIN(TestNextTest)

@@ -68,7 +68,7 @@ QString tooSmallText() {
 
 KeyEntry tooSmallKey(const look::Ground& ground, const QString& amount) {
     return {amount.isEmpty() ? tooSmallText()
-                             : ChartKey::tr("%1, \u00b1%2", "too small to matter, \u00b10.05 m/s")
+                             : ChartKey::tr("%1, \u00b1%2", "too small to matter, \u00b1 0.05 m/s")
                                    .arg(tooSmallText(), amount),
             [ground](QPainter& painter, const QRectF& box) {
                 painter.fillRect(box.adjusted(0, 2, 0, -2), look::smallestBrush(ground));

@@ -581,6 +581,7 @@ inline constexpr std::string_view reasons[]{
     translate("Phrases", "not comparable"),
     translate("Phrases", "not comparable: %1"),
     translate("Phrases", "tested %1 than before"),
+    translate("Phrases", "tested under other conditions than before (%1)"),
     translate("Phrases", "%1, but tested %2"),
     translate("Phrases", "%1 (%2; tested %3)"),
     translate("Phrases", "%1 (tested %2)"),
@@ -591,8 +592,8 @@ inline constexpr std::string_view reasons[]{
     translate("Phrases", "%1 in %2"),
     translate("Phrases", "none in %1"),
     translate("Phrases",
-              "Of %1 readings against %2 %3 are better or worse: %4; had nothing changed, about %5 "
-              "would be. All of them taken as one family (Holm), %6 would stand."),
+              "Of %1 readings against %2, %3 are better or worse: %4; had nothing changed, about "
+              "%5 would be. All of them taken as one family (Holm), %6 would stand."),
     translate("Phrases", "%1 was not lifted on %2"),
     translate("Phrases",
               "measured by another device (%1, then %2), and no study says how the two differ"),

@@ -63,8 +63,8 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "Each interval is for one athlete's change alone."),
     translate("Phrases",
               "Intervals of a measure hold for every block against %1 at once. Battery and "
-              "Comparison read one change alone, so theirs are narrower: what is unclear here may "
-              "be better or worse there."),
+              "Comparison read one change alone, so theirs may be narrower: what is unclear here "
+              "may be better or worse there."),
     translate("Phrases", "%1: typical error %2 %3, %4"),
     translate("Phrases", "%1: smallest change that matters %2 %3, %4"),
     translate("Phrases", "Left out, for it cannot be read: %1"),
