@@ -8,6 +8,7 @@
 #include "core/model/periodwords.h"
 #include "core/model/phrases/questions.h"
 #include "core/questions/blockquestions.h"
+#include "core/questions/followmaxima.h"
 #include "core/questions/seasonlift.h"
 #include "core/questions/seasonquestions.h"
 #include "core/questions/stationday.h"
@@ -61,7 +62,7 @@ public:
             }
             return follow;
         }
-        return answers::followFrom(
+        auto season = answers::followFrom(
             m_about.lift.value, m_about.mvt, m_about.sessions, m_load, id, block,
             [this](const LiftSession& from, const LiftSession& to) {
                 return blockSettings(m_log, m_context, m_about, from, to, m_settings);
@@ -69,6 +70,9 @@ public:
             m_settings.plateStep,
             biasesAgainst(m_context, answers::referenceOf(block.sessions), m_about.sessions,
                           m_settings.level));
+        if (season)
+            takeMaxima(season->follow, m_context, m_about, m_settings);
+        return season;
     }
 
     /// Every block in which the athlete did the lift, read against the baseline: a column each, as

@@ -7,6 +7,7 @@
 #include "core/model/errors.h"
 #include "core/model/phrases/questions.h"
 #include "core/questions/blockquestions.h"
+#include "core/questions/followmaxima.h"
 #include "core/questions/keptcontext.h"
 
 #include <algorithm>
@@ -319,10 +320,13 @@ Answer<answers::Follow> followOf(const log::Log& log, const LiftContext& context
     // Of one device against itself: what other devices read is told apart for each.
     auto with = comparisonSettings(context, about, *base, *base, settings);
     with.asManyReps = asManyReps(log, about.lift.value);
-    return answers::follow(about.lift.value, about.mvt, sessions, load,
-                           static_cast<std::size_t>(base - sessions.begin()), with,
-                           settings.plateStep,
-                           biasesAgainst(context, *base, sessions, settings.level));
+    auto follow =
+        answers::follow(about.lift.value, about.mvt, sessions, load,
+                        static_cast<std::size_t>(base - sessions.begin()), with, settings.plateStep,
+                        biasesAgainst(context, *base, sessions, settings.level));
+    if (follow)
+        takeMaxima(*follow, context, about, settings);
+    return follow;
 }
 
 Answer<answers::Squad> squadOf(const log::Log& log, LiftId lift, const answers::Period& from,

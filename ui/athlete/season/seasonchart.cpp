@@ -20,6 +20,15 @@ QString dayText(double day) {
     return dateText(Date{std::chrono::sys_days{std::chrono::days{static_cast<int>(day)}}});
 }
 
+QString plannedText(const SeasonData& data, const SeasonPoint& p) {
+    if (!p.oneRmToPlan)
+        return {};
+    const QString range = rangeText(inUnit(*p.oneRmToPlan, data.unit), 1);
+    return p.plannedApart()
+               ? QStringLiteral("%1 (%2)").arg(number(inUnit(*p.oneRmPlanned, data.unit), 1), range)
+               : range;
+}
+
 QStringList sessionFigures(const SeasonData& data, const SeasonPoint& p) {
     QStringList seen;
     for (const double one : p.seen)
@@ -31,7 +40,7 @@ QStringList sessionFigures(const SeasonData& data, const SeasonPoint& p) {
             seen.join(QLatin1Char(' ')),
             p.felt,
             p.oneRm ? number(inUnit(*p.oneRm, data.unit), 1) : QString(),
-            p.oneRmToPlan ? rangeText(inUnit(*p.oneRmToPlan, data.unit), 1) : QString(),
+            plannedText(data, p),
             p.oneRmInterval ? rangeText(inUnit(*p.oneRmInterval, data.unit), 1) : QString(),
             p.measured ? number(inUnit(*p.measured, data.unit), 1) : QString()};
 }

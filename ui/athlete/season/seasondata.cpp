@@ -11,6 +11,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <cmath>
 #include <tuple>
 
 namespace slopebook::ui {
@@ -41,6 +42,7 @@ SeasonPoint pointOf(const answers::Followed& f) {
         p.oneRm = f.oneRm->estimate;
         p.oneRmInterval = f.oneRm->interval;
         p.oneRmToPlan = answers::toPlanWith(*f.oneRm);
+        p.oneRmPlanned = answers::estimateToPlanWith(*f.oneRm);
         p.far = f.oneRm->extrapolatedFar();
     }
     if (f.session.measuredOneRm)
@@ -114,6 +116,11 @@ QString itemTold(const answers::FollowedSeason& season, const SeasonItem& item, 
 }
 
 } // namespace
+
+bool SeasonPoint::plannedApart() const {
+    return oneRm && oneRmToPlan && oneRmPlanned &&
+           std::abs(*oneRmPlanned - *oneRm) > plannedApartFrom;
+}
 
 double dayNumber(Date date) {
     return static_cast<double>(std::chrono::sys_days{date}.time_since_epoch().count());

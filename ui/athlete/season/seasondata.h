@@ -15,6 +15,9 @@
 
 namespace slopebook::ui {
 
+/// From here on, kg, the estimate that is planned with is shown beside the line's.
+constexpr double plannedApartFrom = 0.05;
+
 struct SeasonPoint {
     SessionId session{};
     double day = 0;               ///< from 1970-01-01
@@ -27,9 +30,12 @@ struct SeasonPoint {
     std::optional<double> oneRm{};                  ///< kg
     std::optional<stats::Interval> oneRmInterval{}; ///< of the line alone
     std::optional<stats::Interval> oneRmToPlan{};   ///< the interval to plan with
+    std::optional<double> oneRmPlanned{};           ///< kg, the estimate that it is around
     bool far = false;                               ///< a reach below 0.80
     std::optional<double> measured{};               ///< kg
     bool notComparable = false;                     ///< with the baseline: hatched
+    /// Whether that is another than the line's: by the log's own maxima.
+    bool plannedApart() const;
     friend bool operator==(const SeasonPoint&, const SeasonPoint&) = default;
 };
 

@@ -132,6 +132,14 @@ std::vector<charts::KeyEntry> seasonKey(const SeasonData& data, const look::Grou
                            p.drawLine(QPointF(x, box.top() + box.height() / 4),
                                       QPointF(x, box.bottom() - box.height() / 4));
                        }});
+    if (any([](const SeasonPoint& p) { return p.plannedApart(); }))
+        key.push_back({SeasonWords::tr("to plan with by the log\u2019s maxima"),
+                       [g, ink](QPainter& p, const QRectF& box) {
+                           const double x = box.center().x();
+                           p.setPen(look::readingPen(g));
+                           p.drawLine(QPointF(x, box.top()), QPointF(x, box.bottom()));
+                           paintTick(p, box.center(), box.height() / 4, ink);
+                       }});
     if (any([](const SeasonPoint& p) { return p.measured.has_value(); }))
         key.push_back({SeasonWords::tr("measured 1RM"), [g](QPainter& p, const QRectF& box) {
                            paintMeasured(p, box.center(), box.height() / 1.8, g);

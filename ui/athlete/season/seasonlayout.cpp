@@ -89,6 +89,8 @@ charts::Scale oneRmScale(const SeasonData& data, double height, double textSize)
     for (const SeasonPoint& p : data.points) {
         if (p.oneRm)
             points.take(shownMass(data, *p.oneRm));
+        if (p.plannedApart())
+            points.take(shownMass(data, *p.oneRmPlanned));
         if (p.measured)
             points.take(shownMass(data, *p.measured));
         for (const auto& held : {p.oneRmInterval, p.oneRmToPlan})

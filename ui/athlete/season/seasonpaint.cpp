@@ -170,6 +170,8 @@ void paintMaxima(QPainter& painter, const PlotFrame& f, const SeasonData& data) 
             if (low > high)
                 painter.drawLine(QPointF(f.x(p.day), low), QPointF(f.x(p.day), high));
         }
+        if (p.plannedApart()) // the thin whisker is around it, and not around the dot
+            paintTick(painter, f.at(p.day, shownMass(data, *p.oneRmPlanned)), r, ink);
         if (p.oneRm)
             paintDot(painter, f.at(p.day, shownMass(data, *p.oneRm)), r, ink,
                      p.far ? f.ground.paper : ink);

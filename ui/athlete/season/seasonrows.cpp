@@ -5,12 +5,15 @@
 #include "core/answers/planbounds.h"
 #include "core/answers/readingwords.h"
 #include "core/questions/questions.h"
+#include "ui/athlete/season/seasondata.h"
 #include "ui/words/format.h"
 #include "ui/words/readable.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
 #include <QCoreApplication>
+
+#include <cmath>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -127,7 +130,7 @@ public:
         if (f.oneRm)
             cells << number(inUnit(f.oneRm->estimate, m_unit), massDecimals) +
                          (f.oneRm->extrapolatedFar() ? SeasonRows::tr(" (far)") : QString())
-                  << held(answers::toPlanWith(*f.oneRm)) << held(f.oneRm->interval);
+                  << planned(*f.oneRm) << held(f.oneRm->interval);
         else
             cells << u"–"_s << QString() << QString();
         cells << (f.session.measuredOneRm ? loadNumber(kilograms(*f.session.measuredOneRm), m_unit)
@@ -187,6 +190,14 @@ private:
     QString held(const std::optional<stats::Interval>& interval) const {
         return interval ? rangeText(inUnit(*interval, m_unit), massDecimals)
                         : SeasonRows::tr("not bounded");
+    }
+    /// The interval to plan with; by the log's own maxima it is around another estimate.
+    QString planned(const answers::OneRm& oneRm) const {
+        const QString range = held(answers::toPlanWith(oneRm));
+        const double estimate = answers::estimateToPlanWith(oneRm);
+        return std::abs(estimate - oneRm.estimate) > plannedApartFrom
+                   ? u"%1 (%2)"_s.arg(number(inUnit(estimate, m_unit), massDecimals), range)
+                   : range;
     }
     static QStringList blank() { return QStringList(tableColumns, QString()); }
     QString blockOn(Date date) const {
