@@ -56,7 +56,7 @@ struct DiceLog {
             if (!maxima)
                 continue;
             const SessionId max = book.addSession({.athlete = athlete, .date = on(1)});
-            Set heaviest = ladderSet(82 + std::round(normal()), {0.42});
+            Set heaviest = ladderSet(84 + std::round(normal()), {0.42});
             heaviest.trueMaximum = true;
             book.addSets(max, lift, {heaviest});
         }
@@ -69,7 +69,7 @@ private:
         Conditions under;
         under.device = device;
         book.setConditions(session, lift, under);
-        for (const double load : {40.0, 50.0, 60.0, 70.0, 75.0})
+        for (const double load : {40.0, 50.0, 60.0, 70.0, 80.0})
             book.addSets(session, lift,
                          {ladderSet(load, {1.65 - 0.0125 * load + shift + 0.01 * normal()})});
         return session;
@@ -160,7 +160,7 @@ private Q_SLOTS:
             }
             QCOMPARE(seen, planned.size());
         }
-        // With maxima of 82 kg under lines that end at 92 they are two, but where days leave the
+        // With maxima of 84 kg under lines that end at 92 they are two, but where days leave the
         // interval unbounded.
         std::size_t apart = 0;
         for (const auto& [session, one] : planned) {
