@@ -332,7 +332,7 @@
     </message>
     <message>
         <source>%1, ±%2</source>
-        <comment>too small to matter, ଐ.05 m/s</comment>
+        <comment>too small to matter, ± 0.05 m/s</comment>
         <translation>%1, ±%2</translation>
     </message>
 </context>
@@ -1508,6 +1508,11 @@
         <source>SD within a session (m/s)</source>
         <translation>SD innerhalb einer Einheit (m/s)</translation>
     </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>a device, whose, where its noise comes from</comment>
+        <translation>%1, %2: %3</translation>
+    </message>
 </context>
 <context>
     <name>OpenLog</name>
@@ -1741,8 +1746,8 @@
         <translation>%1, %2 nicht geschafft</translation>
     </message>
     <message>
-        <source>%1 of the line alone; change of two days only</source>
-        <translation>%1 der Geraden allein; Änderung nur dieser zwei Tage</translation>
+        <source>%1 line alone; change of two days only</source>
+        <translation>%1, Gerade allein; nur für Änderungen zwischen zwei Tagen</translation>
     </message>
 </context>
 <context>
@@ -7809,10 +7814,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>keiner in %1</translation>
     </message>
     <message>
-        <source>Of %1 readings against %2 %3 are better or worse: %4; had nothing changed, about %5 would be. All of them taken as one family (Holm), %6 would stand.</source>
-        <translation>Von %1 Befunden gegen %2 sind %3 besser oder schlechter: %4; hätte sich nichts geändert, wären es etwa %5. Alle als eine Familie genommen (Holm), blieben %6.</translation>
-    </message>
-    <message>
         <source>the fastest rep</source>
         <translation>die schnellste Wiederholung</translation>
     </message>
@@ -7917,22 +7918,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Der Speicher auf %1 ist ein anderer als der, mit dem sich dieses Protokoll abgleicht. Nichts wurde geändert. Verlassen Sie zuerst den alten, dann treten Sie diesem bei.</translation>
     </message>
     <message>
-        <source>The store at %1 does not let this login write what is new here. It waits, and nothing is lost. Who manages the store can say why.</source>
-        <translation>Der Speicher auf %1 lässt diese Anmeldung nicht schreiben, was hier neu ist. Es wartet, und nichts geht verloren. Wer den Speicher verwaltet, kann sagen, warum.</translation>
-    </message>
-    <message>
-        <source>The store at %1 does not take what is new here beside what it holds. It waits, and nothing is lost.</source>
-        <translation>Der Speicher auf %1 nimmt nicht auf, was hier neu ist, neben dem, was er hat. Es wartet, und nichts geht verloren.</translation>
-    </message>
-    <message>
-        <source>Each interval is for this one change alone. Overview and whole season read every block at once, so theirs are wider: what is better or worse here may be unclear there.</source>
-        <translation>Jedes Intervall gilt für diese eine Änderung allein. Überblick und ganze Saison lesen alle Blöcke zugleich, ihre sind daher breiter: Was hier besser oder schlechter ist, kann dort unklar sein.</translation>
-    </message>
-    <message>
-        <source>Intervals of a measure hold for every block against %1 at once. Battery and Comparison read one change alone, so theirs are narrower: what is unclear here may be better or worse there.</source>
-        <translation>Die Intervalle einer Größe gelten für alle Blöcke gegen %1 zugleich. Batterie und Vergleich lesen eine Änderung allein, ihre sind daher schmaler: Was hier unklar ist, kann dort besser oder schlechter sein.</translation>
-    </message>
-    <message>
         <source>Both are as if the line were straight. To plan with it is ± %1 now: that also holds what a bend may add.</source>
         <translation>Beides gilt, als wäre die Gerade wirklich gerade. Zum Planen sind es jetzt ± %1: Darin steckt auch, was eine Krümmung hinzufügen kann.</translation>
     </message>
@@ -7955,6 +7940,38 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>&apos;%1&apos; has no right to manage a store at %2: it is made and managed by who owns the database &apos;%3&apos;. Nothing was changed.</source>
         <translation>„%1“ hat kein Recht, auf %2 einen Speicher zu verwalten: Angelegt und verwaltet wird er von dem, dem die Datenbank „%3“ gehört. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>tested under other conditions than before (%1)</source>
+        <translation>unter anderen Bedingungen getestet als zuvor (%1)</translation>
+    </message>
+    <message>
+        <source>Of %1 readings against %2, %3 are better or worse: %4; had nothing changed, about %5 would be. All of them taken as one family (Holm), %6 would stand.</source>
+        <translation>Von %1 Befunden gegen %2 sind %3 besser oder schlechter: %4; hätte sich nichts geändert, wären es etwa %5. Alle als eine Familie genommen (Holm), blieben %6.</translation>
+    </message>
+    <message>
+        <source>%1: the store does not let this login write it</source>
+        <translation>%1: Der Speicher lässt diese Anmeldung das nicht schreiben</translation>
+    </message>
+    <message>
+        <source>%1: its name or number is taken in the store, by what is not seen here</source>
+        <translation>%1: Name oder Nummer ist im Speicher vergeben, an etwas, das hier nicht zu sehen ist</translation>
+    </message>
+    <message>
+        <source>%1: something in the store that is not seen here needs it, or it needs what is not there</source>
+        <translation>%1: Im Speicher braucht es etwas, das hier nicht zu sehen ist, oder es braucht, was dort nicht ist</translation>
+    </message>
+    <message>
+        <source>%1: it waits for the next meeting</source>
+        <translation>%1: wartet auf den nächsten Abgleich</translation>
+    </message>
+    <message>
+        <source>Each interval is for this one change alone; overview and whole season read all blocks at once: better here may be unclear there.</source>
+        <translation>Jedes Intervall gilt für diese eine Änderung allein; Überblick und ganze Saison lesen alle Blöcke zugleich: Was hier besser ist, kann dort unklar sein.</translation>
+    </message>
+    <message>
+        <source>Intervals of a measure hold for every block against %1 at once. Battery and Comparison read one change alone, so theirs may be narrower: what is unclear here may be better or worse there.</source>
+        <translation>Die Intervalle einer Größe gelten für alle Blöcke gegen %1 zugleich. Batterie und Vergleich lesen eine Änderung allein, ihre können daher schmaler sein: Was hier unklar ist, kann dort besser oder schlechter sein.</translation>
     </message>
 </context>
 <context>
@@ -8405,6 +8422,10 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>1RM: thin to plan with, thick line alone</source>
         <translation>1RM: dünn zum Planen, dick Gerade allein</translation>
+    </message>
+    <message>
+        <source>to plan with by the log’s maxima</source>
+        <translation>zum Planen nach den Maxima des Protokolls</translation>
     </message>
 </context>
 <context>
@@ -8935,10 +8956,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Dieses Protokoll gleicht sich mit dem Speicher %1 auf %2 ab, angemeldet als %3; was hier neu ist, geht an %4.</translation>
     </message>
     <message>
-        <source>This log meets the store %1; what is new here goes to %2.</source>
-        <translation>Dieses Protokoll gleicht sich mit dem Speicher %1 ab; was hier neu ist, geht an %2.</translation>
-    </message>
-    <message>
         <source>This log is open for reading only: it meets no store.</source>
         <translation>Dieses Protokoll ist nur zum Lesen geöffnet: Es gleicht sich mit keinem Speicher ab.</translation>
     </message>
@@ -9059,6 +9076,14 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>stays in the store, and is looked at again next time</source>
         <translation>bleibt im Speicher und wird beim nächsten Mal wieder angesehen</translation>
+    </message>
+    <message>
+        <source>This log meets the store %1 at %2 as %3.</source>
+        <translation>Dieses Protokoll gleicht sich mit dem Speicher %1 auf %2 ab, angemeldet als %3.</translation>
+    </message>
+    <message>
+        <source>This log meets the store %1.</source>
+        <translation>Dieses Protokoll gleicht sich mit dem Speicher %1 ab.</translation>
     </message>
 </context>
 <context>
@@ -11919,10 +11944,6 @@ ein Maximalversuch</translation>
         <translation>Den Speicher verlassen?</translation>
     </message>
     <message>
-        <source>This log meets the store no more. Nothing that it holds changes, and nothing in the store. It can join again.</source>
-        <translation>Dieses Protokoll gleicht sich nicht mehr mit dem Speicher ab. Nichts darin ändert sich, und nichts im Speicher. Es kann wieder beitreten.</translation>
-    </message>
-    <message>
         <source>&amp;Leave</source>
         <translation>&amp;Verlassen</translation>
     </message>
@@ -11937,6 +11958,10 @@ ein Maximalversuch</translation>
     <message>
         <source>The log meets no store any more.</source>
         <translation>Das Protokoll gleicht sich mit keinem Speicher mehr ab.</translation>
+    </message>
+    <message>
+        <source>The log will meet the store no more. Nothing that it holds changes, and nothing in the store. It can join again.</source>
+        <translation>Das Protokoll gleicht sich dann nicht mehr mit dem Speicher ab. Nichts darin ändert sich, und nichts im Speicher. Es kann wieder beitreten.</translation>
     </message>
 </context>
 <context>
