@@ -134,8 +134,8 @@ Words tooUncertainWords(const Profile& profile) {
 }
 
 Words intervalsOfOneChange() {
-    return say("Each interval is for this one change alone; overview and whole season read all "
-               "blocks at once: better here may be unclear there.");
+    return say("Intervals are of this one change; overview and whole season read all blocks "
+               "at once: better here may be unclear there.");
 }
 
 Words intervalsOfOneAthlete() {

@@ -58,8 +58,8 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "< m: certain, but less than the smallest change that matters."),
     translate("Phrases", "Without a bar in the chart: %1."),
     translate("Phrases",
-              "Each interval is for this one change alone; overview and whole season read all "
-              "blocks at once: better here may be unclear there."),
+              "Intervals are of this one change; overview and whole season read all blocks "
+              "at once: better here may be unclear there."),
     translate("Phrases", "Each interval is for one athlete's change alone."),
     translate("Phrases",
               "Intervals of a measure hold for every block against %1 at once. Battery and "
