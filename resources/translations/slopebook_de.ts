@@ -7966,12 +7966,12 @@ liegt über dem geschätzten 1RM</translation>
         <translation>%1: wartet auf den nächsten Abgleich</translation>
     </message>
     <message>
-        <source>Each interval is for this one change alone; overview and whole season read all blocks at once: better here may be unclear there.</source>
-        <translation>Jedes Intervall gilt für diese eine Änderung allein; Überblick und ganze Saison lesen alle Blöcke zugleich: Was hier besser ist, kann dort unklar sein.</translation>
-    </message>
-    <message>
         <source>Intervals of a measure hold for every block against %1 at once. Battery and Comparison read one change alone, so theirs may be narrower: what is unclear here may be better or worse there.</source>
         <translation>Die Intervalle einer Größe gelten für alle Blöcke gegen %1 zugleich. Batterie und Vergleich lesen eine Änderung allein, ihre können daher schmaler sein: Was hier unklar ist, kann dort besser oder schlechter sein.</translation>
+    </message>
+    <message>
+        <source>Intervals are of this one change; overview and whole season read all blocks at once: better here may be unclear there.</source>
+        <translation>Die Intervalle gelten für diese eine Änderung; Überblick und ganze Saison lesen alle Blöcke zugleich: Was hier besser ist, kann dort unklar sein.</translation>
     </message>
 </context>
 <context>
