@@ -42,9 +42,10 @@ void ChoicesDialog::build() {
     }
     m_problem->setObjectName(QStringLiteral("choiceProblem"));
     m_problem->hide();
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    auto* buttons = new QDialogButtonBox;
     m_keep = buttons->addButton(tr("&Keep what stands"), QDialogButtonBox::ActionRole);
     m_take = buttons->addButton(tr("&Take the other side"), QDialogButtonBox::ActionRole);
+    buttons->addButton(QDialogButtonBox::Close); // last: Tab comes to none that came before others
     m_keep->setObjectName(QStringLiteral("keepStanding"));
     m_take->setObjectName(QStringLiteral("takeOther"));
     connect(m_keep, &QPushButton::clicked, this, [this] { settle(desks::Choice::AsItStands); });

@@ -71,9 +71,10 @@ void JoinDialog::build() {
     m_told->setAccessibleDescription(tr("What the store answered"));
     m_told->setAlignment(Qt::AlignTop);
     m_told->setMinimumHeight(answerLines * m_told->fontMetrics().lineSpacing());
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    auto* buttons = new QDialogButtonBox;
     m_ask = buttons->addButton(tr("As&k the store"), QDialogButtonBox::ActionRole);
     m_join = buttons->addButton(tr("&Join"), QDialogButtonBox::AcceptRole);
+    buttons->addButton(QDialogButtonBox::Cancel); // last: Tab comes to none that came before others
     m_ask->setObjectName(QStringLiteral("askStore"));
     m_join->setObjectName(QStringLiteral("joinStore"));
     connect(m_ask, &QPushButton::clicked, this, &JoinDialog::ask);

@@ -33,7 +33,7 @@ void StoreDialog::build() {
     layOutMergeRows(*m_list);
     m_list->setObjectName(QStringLiteral("storeNews"));
     m_list->hide(); // until there is something in it
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    auto* buttons = new QDialogButtonBox;
     const auto button = [&](const QString& words, const char* name, auto deed) {
         auto* made = buttons->addButton(words, QDialogButtonBox::ActionRole);
         made->setObjectName(QLatin1String(name));
@@ -45,6 +45,7 @@ void StoreDialog::build() {
     m_choose = button(tr("C&hoose…"), "chooseSides", [this] { Q_EMIT choicesWanted(); });
     button(tr("&Address…"), "storeAddress", [this] { Q_EMIT addressWanted(); });
     button(tr("&Leave…"), "leaveStore", [this] { Q_EMIT leaveWanted(); });
+    buttons->addButton(QDialogButtonBox::Close); // last: Tab comes to none that came before others
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(m_sentences);
