@@ -426,8 +426,9 @@ private Q_SLOTS:
                         store::grant(at(other, "squad"), other, "Rowing", May::Write);
                     }).find("who owns the database 'squad'") != std::string::npos);
         // cora, who writes in the first
-        for (const auto& [owner, database] :
-             {std::pair{"othello", "two"}, std::pair{"anna", "three"}}) {
+        for (const auto& one : {std::pair{"othello", "two"}, std::pair{"anna", "three"}}) {
+            const char* const owner = one.first;
+            const char* const database = one.second;
             QVERIFY(refusal([&] { store::status(at("cora", database)); }).find("no right") !=
                     std::string::npos);
             store::grant(at(owner, database), "cora", "Judo", May::Read);
