@@ -73,7 +73,7 @@ public:
     void enterSet(const QString& typed) const {
         QLineEdit* line = typeHere(typed);
         QTest::keyClick(line, Qt::Key_Return);
-        QCOMPARE(line->text(), QString()); // it is on disk
+        QTRY_COMPARE_WITH_TIMEOUT(line->text(), QString(), soon); // it is on disk
     }
     const log::Log& log() const { return window->workspace()->logbook().log(); }
 
@@ -216,8 +216,8 @@ private Q_SLOTS:
     void undoOfWhatAnotherDeskChanged() {
         const Desk here(joined("a.slopebook"));
         const auto other = joined("b.slopebook");
-        here.enterSet(QStringLiteral("52 1.0 0.98"));
         QTRY_VERIFY_WITH_TIMEOUT(here.hasMet(), soon);
+        here.enterSet(QStringLiteral("52 1.0 0.98"));
         QTRY_COMPARE_WITH_TIMEOUT(here.line()->keeper().state().joined.waiting, 0, soon);
         meet(other);
         {

@@ -69,15 +69,15 @@ private Q_SLOTS:
         int turned = 0, couldChange = 0;
         QStringList wrong;
         QString file;
-        QByteArray before;
         inEveryPlace(QStringLiteral("en"), false, [&](const QString& place, QWidget& shown) {
             if (const auto* window = qobject_cast<MainWindow*>(&shown);
                 window && const_cast<MainWindow*>(window)->workspace() && file.isEmpty()) {
                 file = QString::fromStdString(
                     const_cast<MainWindow*>(window)->workspace()->logbook().log().file().string());
-                before = bytesOf(file);
-                QVERIFY(!before.isEmpty());
+                QVERIFY(!bytesOf(file).isEmpty());
             }
+            // as it is now: some places are made by writing what they show
+            const QByteArray before = bytesOf(file);
             if (QWidget* focus = QApplication::focusWidget())
                 focus->clearFocus();
             const auto values = valuesIn(shown);
