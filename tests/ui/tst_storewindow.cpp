@@ -212,41 +212,6 @@ private Q_SLOTS:
         VERIFY_SOUND(there.log());
     }
 
-    // A set that another desk has changed is not taken back unseen: said in words.
-    void undoOfWhatAnotherDeskChanged() {
-        const Desk here(joined("a.slopebook"));
-        const auto other = joined("b.slopebook");
-        QTRY_VERIFY_WITH_TIMEOUT(here.hasMet(), soon);
-        here.enterSet(QStringLiteral("52 1.0 0.98"));
-        QTRY_COMPARE_WITH_TIMEOUT(here.line()->keeper().state().joined.waiting, 0, soon);
-        meet(other);
-        {
-            log::Log log = log::Log::open(other);
-            for (const auto& athlete : log.athletes())
-                for (const auto& session : log.sessions(athlete.id))
-                    for (log::PlacedSet one : log.session(session.id).sets)
-                        if (one.set.load == massFromKilograms(52)) {
-                            one.set.note = "grip";
-                            log.change(one.id, one.set);
-                        }
-        }
-        meet(other);
-        const auto changed = [&] {
-            for (const auto& athlete : here.log().athletes())
-                for (const auto& session : here.log().sessions(athlete.id))
-                    for (const log::PlacedSet& one : here.log().session(session.id).sets)
-                        if (one.set.note == "grip")
-                            return true;
-            return false;
-        };
-        QTRY_VERIFY_WITH_TIMEOUT(changed(), soon);
-        QTest::qWait(2500);
-        here.activate();
-        QTest::keyClick(here.window.get(), Qt::Key_Z, Qt::ControlModifier);
-        QTRY_VERIFY(named<QLabel>(*here.window, "barText")->isVisible());
-        QCOMPARE(countOf(here.log(), 52), 1);
-    }
-
     void joiningByTheDialog() {
         const Desk desk(copy("a.slopebook"));
         QVERIFY(!desk.line());
