@@ -30,18 +30,10 @@ public:
             if (atom.thing)
                 lookAround(*atom.thing);
         }
-        while (!m_wanted.empty()) {
-            const Sixteen uuid = m_wanted.front();
-            m_wanted.pop_front();
-            readOne(uuid);
-        }
+        readWanted();
         if (joins()) {
             wantAll(removedFromSessions());
-            while (!m_wanted.empty()) {
-                const Sixteen uuid = m_wanted.front();
-                m_wanted.pop_front();
-                readOne(uuid);
-            }
+            readWanted();
         }
         return isEnough();
     }
@@ -55,6 +47,14 @@ private:
     void wantAll(const std::vector<Sixteen>& uuids) {
         for (const Sixteen& uuid : uuids)
             want(uuid);
+    }
+
+    void readWanted() {
+        while (!m_wanted.empty()) {
+            const Sixteen uuid = m_wanted.front();
+            m_wanted.pop_front();
+            readOne(uuid);
+        }
     }
 
     void readOne(const Sixteen& uuid) {

@@ -19,6 +19,12 @@ void takeAt(Connection& db, std::vector<Sixteen>& all, const char* kind, std::in
     take(all, Query(db, livingAt, std::string(kind), one));
     take(all, Query(db, removedAt, std::string(kind), one));
 }
+
+std::vector<Sixteen> uuidsFrom(Query&& rows) {
+    std::vector<Sixteen> all;
+    take(all, std::move(rows));
+    return all;
+}
 } // namespace
 
 std::vector<Sixteen> uuidsOfDay(Connection& db, AthleteId athlete, Date day) {
@@ -56,50 +62,41 @@ std::vector<Sixteen> uuidsOfRoster(Connection& db, StationId station, Date day) 
 }
 
 std::vector<Sixteen> uuidsOfKind(Connection& db, const std::string& kind) {
-    std::vector<Sixteen> all;
-    take(all, Query(db, "SELECT uuid FROM atoms WHERE kind = ?", kind));
-    return all;
+    return uuidsFrom(Query(db, "SELECT uuid FROM atoms WHERE kind = ?", kind));
 }
 
 std::vector<Sixteen> uuidsOfRepeats(Connection& db, SessionId session) {
-    std::vector<Sixteen> all;
-    take(all, Query(db,
-                    "SELECT a.uuid FROM sessions AS s JOIN atoms AS a ON a.kind = 'session' AND "
-                    "a.one = s.id AND a.two = 0 AND a.three = 0 WHERE s.repeat_of = ?",
-                    session));
-    return all;
+    return uuidsFrom(
+        Query(db,
+              "SELECT a.uuid FROM sessions AS s JOIN atoms AS a ON a.kind = 'session' AND "
+              "a.one = s.id AND a.two = 0 AND a.three = 0 WHERE s.repeat_of = ?",
+              session));
 }
 
 std::vector<Sixteen> uuidsOfRemovedSessions(Connection& db, const Sixteen& session) {
-    std::vector<Sixteen> all;
-    take(all, Query(db,
-                    "SELECT uuid FROM removed_atoms WHERE kind = 'session' AND "
-                    "instr(content, ?) > 0",
-                    session));
-    return all;
+    return uuidsFrom(Query(db,
+                           "SELECT uuid FROM removed_atoms WHERE kind = 'session' AND "
+                           "instr(content, ?) > 0",
+                           session));
 }
 
 std::vector<Sixteen> uuidsRemovedFrom(Connection& db, const Sixteen& session) {
-    std::vector<Sixteen> all;
-    take(all, Query(db,
-                    "SELECT uuid FROM removed_atoms WHERE kind IN ('set', 'attempt', 'gap') AND "
-                    "instr(content, ?) > 0",
-                    session));
-    return all;
+    return uuidsFrom(
+        Query(db,
+              "SELECT uuid FROM removed_atoms WHERE kind IN ('set', 'attempt', 'gap') AND "
+              "instr(content, ?) > 0",
+              session));
 }
 
 std::vector<Sixteen> uuidsRemovedAt(Connection& db, const std::string& kind, std::int64_t one) {
-    std::vector<Sixteen> all;
-    take(all, Query(db, removedAt, kind, one));
-    return all;
+    return uuidsFrom(Query(db, removedAt, kind, one));
 }
 
 std::vector<Sixteen> uuidsRemovedAt(Connection& db, const std::string& kind, std::int64_t one,
                                     std::int64_t two) {
-    std::vector<Sixteen> all;
-    take(all, Query(db, "SELECT uuid FROM removed_atoms WHERE kind = ? AND one = ? AND two = ?",
-                    kind, one, two));
-    return all;
+    return uuidsFrom(Query(db,
+                           "SELECT uuid FROM removed_atoms WHERE kind = ? AND one = ? AND two = ?",
+                           kind, one, two));
 }
 
 } // namespace slopebook::log

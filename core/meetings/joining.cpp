@@ -4,7 +4,6 @@
 #include "core/log/carried.h"
 #include "core/log/failure.h"
 #include "core/log/snapshot.h"
-#include "core/log/storerows.h"
 #include "core/model/few.h"
 #include "core/model/phrases/meetings.h"
 
@@ -16,13 +15,6 @@ namespace {
 [[noreturn]] void meetsNone(const log::Log& log) {
     throw LogError(LogError::Kind::Conflict,
                    say("'%1' meets no store. Join it to one first.", log::shown(log.file())));
-}
-
-log::JoinedStore storeOf(const log::Log& log) {
-    const auto store = log::joinedStore(log::connectionOf(log));
-    if (!store)
-        meetsNone(log);
-    return *store;
 }
 
 /// That one of those which may be written.
@@ -53,6 +45,13 @@ void noteEverything(log::Connection& db) {
     log::noteUnsent(db, all);
 }
 } // namespace
+
+log::JoinedStore storeOf(const log::Log& log) {
+    const auto store = log::joinedStore(log::connectionOf(log));
+    if (!store)
+        meetsNone(log);
+    return *store;
+}
 
 std::optional<Joined> joined(const log::Log& log) {
     const log::Moment moment(log);

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/log/log.h"
+#include "core/log/storerows.h"
 #include "core/store/exchange.h"
 
 #include <cstdint>
@@ -36,6 +37,10 @@ void joinStore(log::Log& log, const std::string& address, const std::string& squ
 /// The log meets no store any more; nothing that it holds changes. Throws LogError (Conflict) where
 /// it meets none.
 void leaveStore(log::Log& log);
+
+/// What the log knows of its store. Throws LogError (Conflict) where it meets none. Within a
+/// transaction or one moment.
+log::JoinedStore storeOf(const log::Log& log);
 
 /// Throws LogError (Conflict) where the log does not meet that store, or none any more. Within a
 /// transaction.

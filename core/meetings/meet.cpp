@@ -2,10 +2,8 @@
 #include "core/meetings/meet.h"
 
 #include "core/desks/names.h"
-#include "core/log/failure.h"
 #include "core/log/hold.h"
 #include "core/log/snapshot.h"
-#include "core/log/storerows.h"
 #include "core/meetings/coming.h"
 #include "core/meetings/going.h"
 #include "core/meetings/joining.h"
@@ -43,11 +41,7 @@ struct Known {
 Known knownBy(const log::Log& log) {
     const log::Moment moment(log);
     log::Connection& db = log::connectionOf(log);
-    const auto store = log::joinedStore(db);
-    if (!store)
-        throw LogError(LogError::Kind::Conflict,
-                       say("'%1' meets no store. Join it to one first.", log::shown(log.file())));
-    Known known{.store = *store, .squads = log::joinedSquads(db), .marks = {}};
+    Known known{.store = storeOf(log), .squads = log::joinedSquads(db), .marks = {}};
     for (const log::Mark& mark : log::marksIn(db))
         known.marks.push_back(markOf(mark));
     return known;
@@ -223,24 +217,25 @@ private:
             together([&](log::Connection& db) { log::eraseUnsent(db, going.untold); });
         if (going.atoms.empty())
             return Answer::Ok;
+        return give(going.atoms);
+    }
+
+    /// All of them at once, and notes it. The mark first: what is noted as sent is never later than
+    /// what the log knows of the store.
+    Answer give(std::span<const store::Atom> atoms) {
         const auto highest = knownBy(m_log).highest();
         const store::Mark mark =
             highest ? *highest : store::lookAt(m_store, store::Mark{}, m_progress).now;
-        const store::Pushed pushed = store::push(m_store, mark, going.atoms, m_progress);
+        const store::Pushed pushed = store::push(m_store, mark, atoms, m_progress);
         if (pushed.answer != Answer::Ok)
             return pushed.answer;
-        noteGiven(pushed, going.atoms);
-        return Answer::Ok;
-    }
-
-    /// The mark first: what is noted as sent is never later than what the log knows of the store.
-    void noteGiven(const store::Pushed& pushed, std::span<const store::Atom> atoms) {
         m_report.went += pushed.wrote;
         together([&](log::Connection& db) {
             log::putMark(db, {.n = pushed.now.n, .tag = pushed.now.tag});
         });
         noteSent(m_log, m_id, atoms, pushed.now.n);
         m_wrote = true;
+        return Answer::Ok;
     }
 
     /// Where something among what waits is refused for good, by what is not seen here, the rest is
@@ -248,14 +243,11 @@ private:
     void giveInPieces(std::span<const store::Atom> atoms) {
         if (atoms.empty())
             return;
-        const auto highest = knownBy(m_log).highest();
-        const store::Mark mark =
-            highest ? *highest : store::lookAt(m_store, store::Mark{}, m_progress).now;
-        const store::Pushed pushed = store::push(m_store, mark, atoms, m_progress);
-        if (pushed.answer == Answer::Ok) {
-            noteGiven(pushed, atoms);
-        } else if (atoms.size() == 1) {
-            m_report.notTaken.push_back(why(pushed.answer, atoms.front()));
+        const Answer answer = give(atoms);
+        if (answer == Answer::Ok)
+            return;
+        if (atoms.size() == 1) {
+            m_report.notTaken.push_back(why(answer, atoms.front()));
         } else {
             const std::size_t middle = atoms.size() / 2;
             giveInPieces(atoms.first(middle));
