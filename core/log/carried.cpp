@@ -6,29 +6,9 @@
 #include "core/log/impl.h"
 #include "core/model/phrases/log.h"
 
-#include <array>
-
 namespace slopebook::log {
 
 namespace {
-/// Every kind after those that it may belong to.
-constexpr std::array kindsInOrder{"athlete",
-                                  "device",
-                                  "lift",
-                                  "test",
-                                  "block",
-                                  "equipment",
-                                  "station",
-                                  "session",
-                                  "lift conditions",
-                                  "test conditions",
-                                  "set",
-                                  "attempt",
-                                  "gap",
-                                  "check load",
-                                  "roster",
-                                  "conflict"};
-
 std::optional<Sixteen> intoOf(const std::string& content) {
     const Thing thing = readContent(
         content, [](const char*, const Sixteen&) { return std::optional<std::int64_t>(1); });
@@ -105,8 +85,9 @@ void visitLiving(Connection& db, const std::function<void(const Carried&)>& visi
 
 void visitCarried(Connection& db, const std::function<void(const Carried&)>& visit) {
     visitLiving(db, visit);
-    for (const char* kind : kindsInOrder)
-        visitRemoved(db, kind, [&](const RemovedAtom& removed) { visit(gone(db, removed)); });
+    for (const std::string_view kind : kindsInOrder)
+        visitRemoved(db, std::string(kind),
+                     [&](const RemovedAtom& removed) { visit(gone(db, removed)); });
 }
 
 void visitCarried(const Log& log, const std::function<void(const Carried&)>& visit) {

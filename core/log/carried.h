@@ -8,11 +8,31 @@
 #include "core/log/storerows.h"
 #include "core/log/trail.h"
 
+#include <array>
 #include <functional>
 #include <optional>
 #include <string>
+#include <string_view>
 
 namespace slopebook::log {
+
+/// Every kind after those that it may belong to.
+inline constexpr std::array<std::string_view, 16> kindsInOrder{"athlete",
+                                                               "device",
+                                                               "lift",
+                                                               "test",
+                                                               "block",
+                                                               "equipment",
+                                                               "station",
+                                                               "session",
+                                                               "lift conditions",
+                                                               "test conditions",
+                                                               "set",
+                                                               "attempt",
+                                                               "gap",
+                                                               "check load",
+                                                               "roster",
+                                                               "conflict"};
 
 struct Carried {
     std::string kind{}; ///< core/log/atoms.h; "conflict" too

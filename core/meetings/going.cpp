@@ -8,7 +8,6 @@
 #include "core/store/thingjson.h"
 
 #include <algorithm>
-#include <array>
 #include <chrono>
 #include <map>
 #include <thread>
@@ -23,27 +22,13 @@ constexpr Sixteen nowhere = [] {
     return all;
 }();
 
-bool isEverybodys(const std::string& kind) {
-    return kind == "lift" || kind == "test" || kind == "device";
-}
-
-/// Every kind after those that it hangs on.
-std::size_t orderOf(const std::string& kind) {
-    static constexpr std::array<std::string_view, 16> order{
-        "athlete",         "lift",    "device",  "test",       "block",
-        "equipment",       "station", "session", "set",        "lift conditions",
-        "test conditions", "attempt", "gap",     "check load", "roster",
-        "conflict"};
-    return static_cast<std::size_t>(std::ranges::find(order, kind) - order.begin());
-}
-
 /// To which squad a thing goes: where what it belongs to is.
 class SquadOf {
 public:
     SquadOf(log::Connection& db, const Sixteen& newOnes) : m_db(db), m_new(newOnes) {}
 
     Sixteen operator()(const log::Carried& one) {
-        if (isEverybodys(one.kind))
+        if (store::isEverybodys(one.kind))
             return store::everybody;
         if (one.parent)
             return of(one.parent->uuid);
@@ -96,9 +81,7 @@ void inPieces(log::Log& log, std::span<const Each> all, const Work& work) {
         log.together([&] { work(all.subspan(from, std::min(piece, all.size() - from))); });
     }
 }
-} // namespace
 
-namespace {
 /// Of what was removed before logs kept what such things said nobody can be told who never had it;
 /// nor of what belonged to such a one.
 bool canBeTold(log::Connection& db, const log::Carried& one) {
@@ -140,8 +123,9 @@ Going whatGoes(const log::Log& log) {
         else
             going.atoms.push_back(store::atomOf(*carried, squad));
     }
-    std::ranges::stable_sort(going.atoms, {},
-                             [](const store::Atom& one) { return orderOf(one.kind); });
+    std::ranges::stable_sort(going.atoms, {}, [](const store::Atom& one) {
+        return std::ranges::find(log::kindsInOrder, one.kind);
+    });
     return going;
 }
 

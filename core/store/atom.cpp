@@ -84,4 +84,8 @@ void writeCopyLine(std::string& text, const Atom& atom) {
     text += '\n';
 }
 
+bool isEverybodys(std::string_view kind) {
+    return kind == "lift" || kind == "test" || kind == "device";
+}
+
 } // namespace slopebook::store

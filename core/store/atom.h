@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace slopebook::store {
@@ -22,6 +23,9 @@ struct Step {
 
 /// Lifts, tests and devices belong to everybody, in this squad; all else to a squad of its own.
 constexpr Sixteen everybody{};
+
+/// Whether all of that kind do.
+bool isEverybodys(std::string_view kind);
 
 /// Anything that a log holds, as the store sees it.
 struct Atom {

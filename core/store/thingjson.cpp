@@ -133,11 +133,9 @@ log::Sixteen hashBeforeRemoval(const Atom& atom) {
 } // namespace
 
 Atom atomOf(const log::Carried& carried, const Sixteen& squad) {
-    const bool shared =
-        carried.kind == "lift" || carried.kind == "test" || carried.kind == "device";
     Atom atom{.kind = carried.kind,
               .uuid = carried.uuid,
-              .squad = shared ? everybody : squad,
+              .squad = isEverybodys(carried.kind) ? everybody : squad,
               .alive = carried.alive};
     if (carried.parent)
         atom.parent = carried.parent->uuid;
