@@ -13,7 +13,7 @@ namespace {
 
 // The interval to plan with leads: line, MVT, days and bend. That as if the line were straight
 // stands beside it; that of the line alone is for comparing sessions, where the MVT is the same.
-Words headlineOf(const Profile& profile, const OneRm& oneRm) {
+Words headlineOf(const Profile& profile, const OneRm& oneRm, bool wholeSource) {
     const Words estimate = massWords(estimateToPlanWith(oneRm), asEstimate);
     const auto& whole = toPlanWith(oneRm);
     if (!whole)
@@ -26,7 +26,10 @@ Words headlineOf(const Profile& profile, const OneRm& oneRm) {
                    massWords(estimateToPlanWith(oneRm), bareEstimate));
     const Words high = massWords(whole->high, bareEstimate);
     if (oneRm.toPlan)
-        return say("Estimated 1RM %1 (%2 % to plan with: %3 to %4)", estimate, level, low, high);
+        return wholeSource ? say("Estimated 1RM %1 (%2 % to plan with: %3 to %4)", estimate, level,
+                                 low, high)
+                           : say("Estimated 1RM %1 (%2 % with days and bend: %3 to %4)", estimate,
+                                 level, low, high);
     return oneRm.withMvt ? say("Estimated 1RM %1 (%2 % for a maximum that day: %3 to %4)", estimate,
                                level, low, high)
                          : say("Estimated 1RM %1 (%2 % of the line alone: %3 to %4)", estimate,
@@ -66,7 +69,8 @@ MaxPanel maxPanel(const Profile& profile, bool wholeSource) {
     if (const Words why = tooUncertainWords(profile); !why.empty())
         return {.headline = noMaxHeadline(), .detail = {why}};
     const OneRm& oneRm = *profile.oneRm;
-    MaxPanel panel{.headline = headlineOf(profile, oneRm), .muted = oneRm.extrapolatedVeryFar()};
+    MaxPanel panel{.headline = headlineOf(profile, oneRm, wholeSource),
+                   .muted = oneRm.extrapolatedVeryFar()};
     if (!profile.line.hasInference())
         panel.detail.push_back(say("the interval needs a third load"));
     if (plansCalibrated(oneRm))

@@ -19,9 +19,9 @@ namespace slopebook::meetings {
 namespace {
 using Answer = store::Pushed::Answer;
 
-/// Two desks that write without pause let each other in sooner or later.
-constexpr int mostRounds = 30;
-/// The same refusal after everything new was taken: it will not change.
+/// Desks that write without pause let each other in sooner or later: one of them in each round.
+constexpr int mostRounds = 100;
+/// The same refusal though nothing new came: it will not change.
 constexpr int mostRefusals = 3;
 
 store::Mark markOf(const log::Mark& mark) {
@@ -58,7 +58,10 @@ public:
         int refusals = 0;
         for (int round = 0; round < mostRounds; ++round) {
             openSquads();
+            const std::int64_t before = m_report.came;
             takeNew();
+            if (m_report.came != before)
+                refusals = 0; // of what was not known here
             const Answer answer = giveNew();
             if (answer == Answer::Ok)
                 return finish();

@@ -1734,10 +1734,6 @@
         <translation>%1, mit Streuung und Krümmung</translation>
     </message>
     <message>
-        <source>%1 to plan with; change with bend</source>
-        <translation>%1 zum Planen; Änderung mit Krümmung</translation>
-    </message>
-    <message>
         <source>%1 as if lines were straight</source>
         <translation>%1 als gäbe es keine Krümmung</translation>
     </message>
@@ -1748,6 +1744,10 @@
     <message>
         <source>%1 line alone; change of two days only</source>
         <translation>%1, Gerade allein; nur für Änderungen zwischen zwei Tagen</translation>
+    </message>
+    <message>
+        <source>%1 with days and bend; change too</source>
+        <translation>%1 mit Tagen und Krümmung; auch die Änderung</translation>
     </message>
 </context>
 <context>
@@ -7973,6 +7973,10 @@ liegt über dem geschätzten 1RM</translation>
         <source>Intervals are of this one change; overview and whole season read all blocks at once: better here may be unclear there.</source>
         <translation>Die Intervalle gelten für diese eine Änderung; Überblick und ganze Saison lesen alle Blöcke zugleich: Was hier besser ist, kann dort unklar sein.</translation>
     </message>
+    <message>
+        <source>Estimated 1RM %1 (%2 % with days and bend: %3 to %4)</source>
+        <translation>Geschätztes 1RM %1 (%2 % mit Tagen und Krümmung: %3 bis %4)</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>
@@ -13106,16 +13110,16 @@ ein Maximalversuch</translation>
         <translation>Trend &amp;innerhalb jedes Blocks</translation>
     </message>
     <message>
-        <source>trends of season and blocks</source>
-        <translation>Trends von Saison und Blöcken</translation>
+        <source>both trends</source>
+        <translation>beide Trends</translation>
     </message>
     <message>
-        <source>trend of the season</source>
-        <translation>Trend der Saison</translation>
+        <source>trend</source>
+        <translation>Trend</translation>
     </message>
     <message>
-        <source>trends within blocks</source>
-        <translation>Trends innerhalb der Blöcke</translation>
+        <source>trends of blocks</source>
+        <translation>Trends der Blöcke</translation>
     </message>
     <message>
         <source>no trend</source>
@@ -15241,6 +15245,14 @@ ein Maximalversuch</translation>
     <message>
         <source>; by the log’s maxima %1</source>
         <translation>; nach den Maxima des Protokolls %1</translation>
+    </message>
+    <message>
+        <source>est. 1RM %1 %2 (thin: with days and bend %3; thick: line alone %4)</source>
+        <translation>gesch. 1RM %1 %2 (dünn: mit Tagen und Krümmung %3; dick: Gerade allein %4)</translation>
+    </message>
+    <message>
+        <source>est. 1RM %1 %2 (with days and bend %3)</source>
+        <translation>gesch. 1RM %1 %2 (mit Tagen und Krümmung %3)</translation>
     </message>
 </context>
 <context>

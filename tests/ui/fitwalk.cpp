@@ -225,10 +225,11 @@ void FitWalk::lookAtTable(const QString& place, const QTableView& table) {
     const QString name = table.accessibleName();
     if (!table.model() || header.isHidden())
         return;
-    // One that paints its own headings is read as a chart is.
+    // One that paints its own headings paints its cells too, and is read as a chart is.
     const bool plainHeader = header.metaObject() == &QHeaderView::staticMetaObject;
     if (!plainHeader)
-        lookIntoChart(place, *header.viewport());
+        for (QWidget* painted : {header.viewport(), table.viewport()})
+            lookIntoChart(place, *painted);
     for (int column = 0; column < header.count(); ++column) {
         if (header.isSectionHidden(column))
             continue;
@@ -239,7 +240,8 @@ void FitWalk::lookAtTable(const QString& place, const QTableView& table) {
              QStringLiteral("%1, heading \"%2\" in %3")
                  .arg(name, words)
                  .arg(header.sectionSize(column)));
-        for (int row = 0; row < std::min(table.model()->rowCount(), rowsLookedAt); ++row)
+        for (int row = 0; plainHeader && row < std::min(table.model()->rowCount(), rowsLookedAt);
+             ++row)
             lookAtCell(place, table, row, column);
     }
     // What cannot be scrolled to is lost.

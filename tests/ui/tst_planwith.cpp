@@ -194,7 +194,7 @@ private Q_SLOTS:
             for (const auto& [session, one] : planned)
                 if (entry.oneRm && entry.key == QString::number(raw(session))) {
                     ++drawn;
-                    QCOMPARE(entry.oneRm->toPlan, std::optional(one.held));
+                    QCOMPARE(entry.oneRm->whole, std::optional(one.held));
                     QCOMPARE(entry.oneRm->planned, std::optional(one.estimate));
                 }
         QVERIFY(drawn > 0);

@@ -245,7 +245,7 @@ private Q_SLOTS:
         OnTheSample sample;
         auto* button = sample.page->findChild<QToolButton*>(u"trends"_s);
         QVERIFY(button);
-        QVERIFY(button->text().startsWith(u"trend of the season"_s));
+        QVERIFY(button->text().startsWith(u"trend \u25be"_s));
         QVERIFY(sample.chart().data().trend && sample.chart().data().blockTrends.empty());
         auto* menu = button->findChild<QMenu*>();
         QVERIFY(menu);
@@ -254,7 +254,7 @@ private Q_SLOTS:
         QVERIFY(!sample.chart().data().trend);
         QVERIFY(!sample.told().contains(u"Trend"_s));
         menu->actions()[1]->trigger();
-        QVERIFY(button->text().startsWith(u"trends within blocks"_s));
+        QVERIFY(button->text().startsWith(u"trends of blocks"_s));
         const SeasonData& data = sample.chart().data();
         // Drawn for blocks of four days and more; of the others the reason is told.
         int drawn = 0;

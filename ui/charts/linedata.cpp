@@ -53,8 +53,9 @@ LineEntry entryOf(const answers::Profile& profile, const QString& label, const l
         OneRmMark mark{.estimate = profile.oneRm->estimate, .interval = profile.oneRm->interval};
         if (profile.session.measuredOneRm)
             mark.measured = kilograms(*profile.session.measuredOneRm);
-        mark.toPlan = answers::toPlanWith(*profile.oneRm);
-        mark.planned = answers::estimateToPlanWith(*profile.oneRm);
+        mark.whole = show.toPlan ? answers::toPlanWith(*profile.oneRm) : profile.oneRm->toPlan;
+        if (show.toPlan)
+            mark.planned = answers::estimateToPlanWith(*profile.oneRm);
         entry.oneRm = mark;
     }
     return entry;

@@ -40,8 +40,8 @@ struct OneRmMark {
     double estimate = 0;                       ///< kg
     std::optional<stats::Interval> interval{}; ///< of the line alone
     std::optional<double> measured{};          ///< kg: drawn beside, never instead
-    std::optional<stats::Interval> toPlan{};   ///< the interval to plan with
-    std::optional<double> planned{};           ///< kg: the estimate that one belongs to
+    std::optional<stats::Interval> whole{};    ///< with days and bend; where planned, to plan with
+    std::optional<double> planned{};           ///< kg: the estimate to plan with, whole is its
     friend bool operator==(const OneRmMark&, const OneRmMark&) = default;
 };
 
@@ -76,6 +76,7 @@ struct LineData {
 struct Show {
     bool band = true;
     bool oneRm = true;
+    bool toPlan = false; ///< of a profile that holds what the whole log says, maxima lifted too
 };
 
 /// A profile as an entry. The line reaches from its lightest load to where it meets the MVT.

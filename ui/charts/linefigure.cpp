@@ -253,7 +253,7 @@ bool LineFigure::rescale() {
         // A whisker may be very long: it is cut at half the estimate again, and says so by an
         // arrow.
         if (entry.oneRm)
-            for (const auto& held : {entry.oneRm->interval, entry.oneRm->toPlan})
+            for (const auto& held : {entry.oneRm->interval, entry.oneRm->whole})
                 if (held)
                     reach(std::min(held->high, 1.25 * entry.oneRm->estimate));
         if (entry.notLifted)

@@ -322,11 +322,15 @@ QStringList LineFigure::oneRmTexts(const OneRmMark& mark) const {
     };
     // Each of the two intervals says which it is, and how it is drawn.
     QStringList names;
-    if (mark.toPlan && mark.interval && *mark.toPlan != *mark.interval)
-        names << tr("est. 1RM %1 %2 (thin: to plan with %3; thick: line alone %4)")
-                     .arg(estimate, unit, range(*mark.toPlan), range(*mark.interval));
-    if (mark.toPlan)
-        names << tr("est. 1RM %1 %2 (to plan with %3)").arg(estimate, unit, range(*mark.toPlan));
+    if (mark.whole && mark.interval && *mark.whole != *mark.interval)
+        names << (mark.planned
+                      ? tr("est. 1RM %1 %2 (thin: to plan with %3; thick: line alone %4)")
+                      : tr("est. 1RM %1 %2 (thin: with days and bend %3; thick: line alone %4)"))
+                     .arg(estimate, unit, range(*mark.whole), range(*mark.interval));
+    if (mark.whole)
+        names << (mark.planned ? tr("est. 1RM %1 %2 (to plan with %3)")
+                               : tr("est. 1RM %1 %2 (with days and bend %3)"))
+                     .arg(estimate, unit, range(*mark.whole));
     else if (mark.interval)
         names << tr("est. 1RM %1 %2 (line alone %3)").arg(estimate, unit, range(*mark.interval));
     else
@@ -350,7 +354,7 @@ QRectF LineFigure::paintOneRm(QPainter& painter, const LineEntry& entry, double 
     const QColor c = look::colour(entry.role, ground());
     const double cap = 0.3 * textSize();
     const QPen pen(c, ground().print ? 1.0 : 1.6);
-    const bool two = mark.toPlan && mark.interval && *mark.toPlan != *mark.interval;
+    const bool two = mark.whole && mark.interval && *mark.whole != *mark.interval;
     double from = x, to = x;
     if (two) { // within the one to plan with, thick: the line's alone
         QPen thick(c, ground().print ? 2.4 : 4.0);
@@ -361,7 +365,7 @@ QRectF LineFigure::paintOneRm(QPainter& painter, const LineEntry& entry, double 
             QPointF(std::min(area.right(), toPosition(shown(mark.interval->high), 0).x()), y));
     }
     painter.setPen(pen);
-    if (const auto& held = mark.toPlan ? mark.toPlan : mark.interval) {
+    if (const auto& held = mark.whole ? mark.whole : mark.interval) {
         from = std::max(area.left(), toPosition(shown(held->low), 0).x());
         to = toPosition(shown(held->high), 0).x();
         const bool cut = to > area.right();

@@ -172,7 +172,7 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
             first.clear = isClear(change->read);
         }
         rows.push_back(first);
-        OneRmRow noisy{.label = Page::tr("%1 to plan with; change with bend").arg(level),
+        OneRmRow noisy{.label = Page::tr("%1 with days and bend; change too").arg(level),
                        .from = interval(toPlan(c.from), unit),
                        .to = interval(toPlan(c.to), unit),
                        .change = bounded ? signedRange(change->read.interval) : none};

@@ -14,6 +14,8 @@
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace slopebook::ui {
 
 MergeDialog::MergeDialog(const desks::MergeReport& report, const QString& file,
@@ -89,7 +91,9 @@ void MergeDialog::build(const desks::MergeReport& report, const QString& file,
         m_list->setParent(this);
     setTabOrder(m_list, merge); // the box's own order passes over one of its buttons
     setTabOrder(merge, buttons->button(QDialogButtonBox::Cancel));
-    resize(760, m_list->topLevelItemCount() > 0 ? 420 : 160);
+    constexpr int wide = 760;
+    resize(wide, std::max(layout->totalHeightForWidth(wide), // whatever the letters' size
+                          m_list->topLevelItemCount() > 0 ? 420 : 0));
 }
 
 } // namespace slopebook::ui

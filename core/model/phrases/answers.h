@@ -491,6 +491,7 @@ inline constexpr std::string_view reasons[]{
     translate("Phrases", "Estimated 1RM %1, no interval"),
     translate("Phrases", "Estimated 1RM %1 to %2 (%3 %), middle %4"),
     translate("Phrases", "Estimated 1RM %1 (%2 % to plan with: %3 to %4)"),
+    translate("Phrases", "Estimated 1RM %1 (%2 % with days and bend: %3 to %4)"),
     translate("Phrases", "Estimated 1RM %1 (%2 % for a maximum that day: %3 to %4)"),
     translate("Phrases", "Estimated 1RM %1 (%2 % of the line alone: %3 to %4)"),
     translate("Phrases", "the interval needs a third load"),

@@ -143,7 +143,7 @@ charts::LineEntry ProfilePage::entryOf(const LineRow& row, const look::Role& rol
     // One band at most: the newest session's, so that overlays stay legible.
     const bool newest = role.index + 1 == role.count;
     charts::LineEntry entry =
-        row.profile ? charts::entryOf(*row.profile, label, role, {.band = newest, .oneRm = true})
+        row.profile ? charts::entryOf(*row.profile, label, role, {.band = newest, .toPlan = true})
                     : charts::entryOf(row.session, label, role);
     std::vector<Set> sets;
     for (const log::PlacedSet& placed : m_logbook.log().sets(row.session.session, *m_lift))

@@ -70,9 +70,9 @@ void SeasonPage::buildTrends() {
 
 void SeasonPage::nameTrends() {
     const bool season = m_ofTheSeason->isChecked(), blocks = m_withinBlocks->isChecked();
-    const QString state = season && blocks ? tr("trends of season and blocks")
-                          : season         ? tr("trend of the season")
-                          : blocks         ? tr("trends within blocks")
+    const QString state = season && blocks ? tr("both trends")
+                          : season         ? tr("trend")
+                          : blocks         ? tr("trends of blocks")
                                            : tr("no trend");
     m_trends->setText(state + QStringLiteral(" \u25be"));
     m_trends->setAccessibleName(state);

@@ -220,9 +220,11 @@ void StationPage::showTurn() {
 
 void StationPage::showPicture() {
     const questions::AtStation& at = m_here[*m_turn];
-    m_chart->setVisible(at.atLift);
-    m_doneTable->show();
     m_begin->hide();
+    for (QWidget* part :
+         std::initializer_list<QWidget*>{m_rosterTable->parentWidget(), m_line, m_doneTable})
+        part->show();
+    m_chart->setVisible(at.atLift);
     m_view.reset();
     if (!at.atLift)
         return;
@@ -350,9 +352,10 @@ void StationPage::showNothing() {
     hideSilent();
     m_chart->setData({.unit = m_logbook.loadUnit()});
     m_done->setTable({}, {}, QList<int>{});
-    // An empty picture and an empty table say nothing: what begins it stands there instead.
-    m_chart->hide();
-    m_doneTable->hide();
+    // Empty, they say nothing: what begins it stands there instead.
+    for (QWidget* part : std::initializer_list<QWidget*>{m_rosterTable->parentWidget(), m_line,
+                                                         m_chart, m_doneTable})
+        part->hide();
     m_begin->setText(m_work ? tr("Who is here…") : tr("New station…"));
     m_begin->show();
     say({}, false);

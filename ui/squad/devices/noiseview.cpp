@@ -61,7 +61,7 @@ void NoiseView::build() {
     m_noise = new TextTable(this);
     m_repeats = new TextTable(this);
     m_noiseView = rowTable(m_noise, tr("Noise by lift, device and load"),
-                           {.lastTakesRest = true, .giving = {atColumn, deviceColumn}});
+                           {.lastTakesRest = true, .giving = {atColumn, deviceColumn, liftColumn}});
     m_noiseView->setObjectName(QStringLiteral("noise"));
     m_repeatView = textRowTable(m_repeats, tr("Repeat tests used"));
     auto* split = new QSplitter(Qt::Vertical);
@@ -122,10 +122,13 @@ void NoiseView::reload() {
         m_chart->setSpokenText(m_inUse->text());
         QStringList headings = inTwoLines(noiseHeadings(m_logbook.loadUnit()));
         headings[smallestChange].replace(u' ', u'\n'); // no wider than its figures
-        m_noise->setTable(headings, noiseRows(groups, m_logbook.loadUnit()), 4, 10);
-        // Of one lift its name is the same in each row, and the sources stand whole below.
+        if (m_noise->columnCount() == 0)
+            m_noise->setTable(headings, {}, 4, 10);
+        // Of one lift its name is the same in each row, and the sources stand whole below. Hidden
+        // first: the others share the room once there are rows.
         for (const int column : {liftColumn, sourceColumn})
             m_noiseView->setColumnHidden(column, !m_every->isChecked());
+        m_noise->setTable(headings, noiseRows(groups, m_logbook.loadUnit()), 4, 10);
         m_repeats->setTable(repeatHeadings(), repeatRows(groups, names), 5, 6);
         const WidthsFirst widths(*m_repeatView); // a log may hold thousands of repeat tests
         m_repeatView->resizeColumnsToContents();
