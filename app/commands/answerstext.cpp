@@ -152,7 +152,7 @@ std::string sidesText(const log::Log& log, const Comparison& c, const Masses& in
     both("  with the MVT's SD", [&](const Profile& p) {
         return p.oneRm ? in.intervalOrDash(p.oneRm->withMvt, 1) : std::string("-");
     });
-    both("  to plan with", [&](const Profile& p) {
+    both("  days and bend", [&](const Profile& p) {
         return p.oneRm ? in.intervalOrDash(toPlanWith(*p.oneRm), 1) : std::string("-");
     });
     both("  reach", [](const Profile& p) { return p.oneRm ? fixed(p.oneRm->reach, 2) : "-"; });

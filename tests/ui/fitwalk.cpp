@@ -20,6 +20,7 @@
 #include <QLineEdit>
 #include <QMenuBar>
 #include <QPainter>
+#include <QStackedLayout>
 #include <QStyle>
 #include <QStyleOptionComboBox>
 #include <QTabBar>
@@ -84,6 +85,7 @@ void FitWalk::look(const QString& place, QWidget& shown, bool page) {
         if (!isSeen(*each, shown))
             continue;
         lookAtText(place, *each);
+        lookAtLayout(place, *each);
         lookAtLetters(place, *each);
         lookAtField(place, *each);
         if (const auto* table = qobject_cast<QTableView*>(each))
@@ -104,6 +106,24 @@ void FitWalk::look(const QString& place, QWidget& shown, bool page) {
                  .arg(picture)
                  .arg(tallest)
                  .arg(shown.height()));
+}
+
+/// What a layout has no room for lies over what stands beside it.
+void FitWalk::lookAtLayout(const QString& place, const QWidget& widget) {
+    const QLayout* layout = widget.layout();
+    if (!layout || qobject_cast<const QStackedLayout*>(layout))
+        return;
+    QList<QRect> held;
+    QStringList names;
+    for (int i = 0; i < layout->count(); ++i)
+        if (QLayoutItem* item = layout->itemAt(i); item && !item->isEmpty()) {
+            held << item->geometry();
+            names << (item->widget() ? described(*item->widget()) : QStringLiteral("a part"));
+        }
+    for (qsizetype i = 0; i < held.size(); ++i)
+        for (qsizetype j = i + 1; j < held.size(); ++j)
+            take(!held[i].intersects(held[j]), place,
+                 QStringLiteral("%1 lies on %2").arg(names[i], names[j]));
 }
 
 /// Above what a page says stands one line of controls.

@@ -6,7 +6,10 @@
 // tabs: the further tabs of each page as well. paper: each page's PDF as well. An athlete or lift
 // that the log does not hold is none: the empty pages.
 // Needs no display: QT_QPA_PLATFORM=offscreen.
+#include "ui/athlete/battery/beforeafterview.h"
+#include "ui/athlete/compare/comparepage.h"
 #include "ui/athlete/plan/planpage.h"
+#include "ui/paper/batteryprint.h"
 #include "ui/paper/papertask.h"
 #include "ui/window/mainwindow.h"
 #include "ui/window/workspace.h"
@@ -83,6 +86,11 @@ bool takePaper(const MainWindow& window, const QString& file) {
             paper->writePdfTo(to, QPageSize::A4);
         else if (const auto* plan = qobject_cast<const PlanPage*>(page); plan && plan->canPrint())
             plan->writePdfTo(to);
+        else if (const auto* two = qobject_cast<const ComparePage*>(page); two && two->canPrint())
+            two->writePdfTo(to);
+        else if (const auto* view = page->findChild<const BeforeAfterView*>();
+                 view && view->answer())
+            writeBatteryPdf(*view->answer(), LoadUnit::Kilograms, QPageSize::A4, to);
         return true;
     } catch (const std::exception& error) {
         QTextStream(stderr) << error.what() << '\n';

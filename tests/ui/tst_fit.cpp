@@ -2,6 +2,7 @@
 // The walking test of the looks: every page and dialog at 1280 x 720, at 853 x 480 (the same screen
 // at scale 1.5) and with larger letters, in English and German. Nothing is elided, cut off or drawn
 // over its neighbour, in charts neither, and a page's picture has a third of the height.
+#include "tests/ui/bykeys.h"
 #include "tests/ui/everyplace.h"
 #include "tests/ui/fitwalk.h"
 #include "tests/ui/paintedtexts.h"
@@ -232,13 +233,19 @@ private Q_SLOTS:
         inEveryPlace(language, false, [&](const QString& place, QWidget& shown) {
             const bool page = qobject_cast<QMainWindow*>(&shown);
             settled();
+            const auto keep = [&](const QString& size) {
+                QString name = QStringLiteral("%1 %2 %3").arg(language, place, size);
+                keepPicture(shown, name.replace(u'/', u'-'));
+            };
             wide.look(place, shown, page);
+            keep(QStringLiteral("wide"));
             if (letters > 1)
                 return; // larger letters on the small screen as well are no promise
             const QSize before = shown.size();
             shown.resize(before.boundedTo(scaledScreen));
             settled();
             small.look(place, shown, page);
+            keep(QStringLiteral("small"));
             if (shown.width() > scaledScreen.width() || shown.height() > scaledScreen.height())
                 tooLarge << QStringLiteral("%1: is %2 x %3")
                                 .arg(place)

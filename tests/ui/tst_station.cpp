@@ -613,15 +613,15 @@ private Q_SLOTS:
         openWindow();
         page().chooseStation(m_bay);
         auto* begin = named<QPushButton>("begin");
-        const auto parts = {static_cast<QWidget*>(named<QTableView>("doneHere")),
-                            static_cast<QWidget*>(named<QTableView>("roster")),
-                            static_cast<QWidget*>(page().line())};
+        const auto standing = {static_cast<QWidget*>(named<QTableView>("doneHere")),
+                               static_cast<QWidget*>(named<QTableView>("roster")),
+                               static_cast<QWidget*>(page().line())};
         QVERIFY(begin->isVisible());
-        QVERIFY(std::ranges::none_of(parts, &QWidget::isVisible));
+        QVERIFY(std::ranges::none_of(standing, &QWidget::isVisible));
         here(m_bay, 2);
         page().refresh(Logbook::What::Stations, SessionId{});
         QVERIFY(!begin->isVisible());
-        QVERIFY(std::ranges::all_of(parts, &QWidget::isVisible));
+        QVERIFY(std::ranges::all_of(standing, &QWidget::isVisible));
     }
 
     void doubtsAreAskedOnce() {

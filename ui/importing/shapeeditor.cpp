@@ -10,6 +10,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -50,6 +51,16 @@ ShapeEditor::ShapeEditor(const QStringList& athletes, const QStringList& lifts,
     buildColumns();
     layout->addWidget(m_columns, 1);
     layout->addWidget(buildForAllRows(athletes, lifts, devices));
+}
+
+// Rows of controls go on in a next line where there is no room: a layout's least height knows
+// nothing of that, and they would lie on the columns.
+bool ShapeEditor::event(QEvent* event) {
+    const bool done = QWidget::event(event);
+    if (event->type() == QEvent::Resize || event->type() == QEvent::LayoutRequest)
+        setMinimumHeight(layout()->totalHeightForWidth(width()) - m_columns->sizeHint().height() +
+                         m_columns->minimumHeight());
+    return done;
 }
 
 QWidget* ShapeEditor::buildLayoutRow() {

@@ -31,6 +31,9 @@ public:
     exchange::LayoutTold layoutTold() const;
     void focusColumns();
 
+protected:
+    bool event(QEvent* event) override;
+
 Q_SIGNALS:
     void changed();       ///< of the shape
     void layoutChanged(); ///< the table is to be read anew as layoutTold() says

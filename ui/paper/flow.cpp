@@ -83,6 +83,41 @@ QStringList wrapped(const QString& text, const QFont& font, double width) {
     return lines;
 }
 
+double longestWord(const Cell& cell, QFont font) {
+    font.setBold(cell.bold);
+    const QFontMetricsF metrics(font);
+    double longest = 0;
+    for (const QString& line : cell.text.split(u'\n'))
+        for (const QString& word : line.split(u' '))
+            longest = std::max(longest, metrics.horizontalAdvance(word));
+    return longest;
+}
+
+/// As wide together, and none so narrow that a word of it is broken while another has room to give.
+std::vector<Column> fitted(std::vector<Column> columns, const std::vector<Cell>& head,
+                           const std::vector<std::vector<Cell>>& rows, const QFont& font) {
+    std::vector<double> least(columns.size());
+    const auto take = [&](const std::vector<Cell>& cells) {
+        for (std::size_t i = 0; i < std::min(cells.size(), columns.size()); ++i)
+            least[i] = std::max(least[i], longestWord(cells[i], font) + cellGap + 0.5);
+    };
+    take(head);
+    std::ranges::for_each(rows, take);
+    double missing = 0, spare = 0;
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        missing += std::max(0.0, least[i] - columns[i].width);
+        spare += std::max(0.0, columns[i].width - least[i]);
+    }
+    if (missing <= 0 || spare <= 0)
+        return columns;
+    const double given = std::min(1.0, missing / spare), filled = std::min(1.0, spare / missing);
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        const double over = columns[i].width - least[i];
+        columns[i].width -= over > 0 ? given * over : filled * over;
+    }
+    return columns;
+}
+
 } // namespace
 
 Flow::Flow(const QSizeF& paper, double margin, double foot)
@@ -160,10 +195,11 @@ std::vector<Block> Flow::row(const std::vector<Column>& columns, const std::vect
     return blocks;
 }
 
-void Flow::table(const std::vector<Column>& columns, const std::vector<Cell>& head,
+void Flow::table(const std::vector<Column>& asked, const std::vector<Cell>& head,
                  const std::vector<std::vector<Cell>>& rows, const QFont& font, double before) {
     if (rows.empty())
         return;
+    const std::vector<Column> columns = fitted(asked, head, rows, font);
     const double w = width();
     auto top = std::make_shared<Block>();
     {

@@ -16,7 +16,8 @@ constexpr int rowAir = 8; // px
 void layOutMergeRows(QTreeWidget& list) {
     list.setHeaderLabels({MergeDialog::tr("What"), MergeDialog::tr("Of"), MergeDialog::tr("How")});
     list.setRootIsDecorated(false);
-    list.setUniformRowHeights(true);
+    list.setWordWrap(true); // what is said is read to its end
+    list.setTextElideMode(Qt::ElideNone);
     list.setAccessibleName(MergeDialog::tr("What is not simply added"));
     list.header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
     list.header()->resizeSection(1, 320);
@@ -26,8 +27,9 @@ void addMergeRow(QTreeWidget& list, const QStringList& cells) {
     auto* item = new QTreeWidgetItem(&list, cells);
     for (int column = 0; column < 3; ++column)
         item->setToolTip(column, item->text(column));
-    item->setSizeHint(1,
-                      {0, list.fontMetrics().height() + rowAir}); // of a column that is not fitted
+    const QFontMetrics letters = list.fontMetrics();
+    item->setSizeHint(0, {letters.horizontalAdvance(cells.front()) + rowAir,
+                          letters.height() + rowAir}); // no lower, of one line too
 }
 
 void fillMergeRows(QTreeWidget& list, const desks::MergeReport& report, LoadUnit unit) {
