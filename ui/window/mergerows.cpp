@@ -26,8 +26,11 @@ void addMergeRow(QTreeWidget& list, const QStringList& cells) {
     auto* item = new QTreeWidgetItem(&list, cells);
     for (int column = 0; column < 3; ++column)
         item->setToolTip(column, item->text(column));
-    item->setSizeHint(1,
-                      {0, list.fontMetrics().height() + rowAir}); // of a column that is not fitted
+    giveRowAir(list, *item);
+}
+
+void giveRowAir(QTreeWidget& list, QTreeWidgetItem& row) {
+    row.setSizeHint(1, {0, list.fontMetrics().height() + rowAir}); // of a column that is not fitted
 }
 
 void fillMergeRows(QTreeWidget& list, const desks::MergeReport& report, LoadUnit unit) {
@@ -51,6 +54,22 @@ void fillMergeRows(QTreeWidget& list, const desks::MergeReport& report, LoadUnit
         add(MergeDialog::tr("brought back"), named(one.kind, one.name),
             MergeDialog::tr("removed in one log, in use in the "
                             "other"));
+}
+
+bool readsAlike(const desks::MergeReport& one, const desks::MergeReport& other, LoadUnit unit) {
+    const auto told = [unit](const desks::MergeReport& report) {
+        QTreeWidget list;
+        fillMergeRows(list, report, unit);
+        QStringList all;
+        for (const std::size_t count :
+             {report.added, report.changed, report.removed, report.becameOne})
+            all << QString::number(count);
+        for (int row = 0; row < list.topLevelItemCount(); ++row)
+            for (int column = 0; column < 3; ++column)
+                all << list.topLevelItem(row)->text(column);
+        return all;
+    };
+    return told(one) == told(other);
 }
 
 } // namespace slopebook::ui
