@@ -328,8 +328,8 @@ bool Connection::waitForNews(std::chrono::milliseconds time, const Progress& sto
             lost();
         bool told = false;
         while (PGnotify* one = pq.PQnotifies(m_connection.get())) {
+            told = told || one->be_pid != pq.PQbackendPID(m_connection.get());
             pq.PQfreemem(one);
-            told = true;
         }
         if (told)
             return true;

@@ -41,7 +41,8 @@ public:
     void copyIn(const char* sql, const std::function<std::string()>& more,
                 const Progress& stop = {});
 
-    /// Whether the store told of something new (LISTEN) within that time.
+    /// Whether the store told of something new (LISTEN) within that time, that came by another
+    /// connection than this one.
     bool waitForNews(std::chrono::milliseconds time, const Progress& stop = {});
 
     const Asked& asked() const { return m_asked; }

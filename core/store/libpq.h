@@ -20,7 +20,8 @@ struct Libpq {
                                 each(PQgetCancel) each(PQcancel) each(PQfreeCancel)                \
                                     each(PQputCopyData) each(PQputCopyEnd) each(PQresultStatus)    \
                                         each(PQresultErrorField) each(PQclear) each(PQntuples)     \
-                                            each(PQgetisnull) each(PQgetvalue) each(PQgetlength)
+                                            each(PQgetisnull) each(PQgetvalue) each(PQgetlength)   \
+                                                each(PQbackendPID)
 #define SLOPEBOOK_LIBPQ_CALL(name) decltype(&::name) name = nullptr;
     SLOPEBOOK_LIBPQ_CALLS(SLOPEBOOK_LIBPQ_CALL)
 #undef SLOPEBOOK_LIBPQ_CALL

@@ -427,6 +427,11 @@ private Q_SLOTS:
         const auto batch = fresh();
         push(batch);
         QVERIFY(other.waitForNews(std::chrono::seconds(5)));
+        // Who pushed is not told of their own.
+        store::listen(*m_cora);
+        push(fresh());
+        QVERIFY(other.waitForNews(std::chrono::seconds(5)));
+        QVERIFY(!m_cora->waitForNews(std::chrono::milliseconds(200)));
         push(batch); // nothing new: nobody is woken
         QVERIFY(!other.waitForNews(std::chrono::milliseconds(60)));
     }

@@ -25,6 +25,7 @@
 using namespace slopebook;
 using namespace slopebook::test;
 using namespace slopebook::ui;
+using namespace Qt::StringLiterals;
 
 namespace {
 namespace fs = std::filesystem;
@@ -203,6 +204,31 @@ private Q_SLOTS:
                    {QStringLiteral("choices"), [](QDialog& one) { one.reject(); }}});
         MergeDeeds(*m_window).merge(qt(b()));
         QVERIFY(namesIn(book().log()).contains("Cox"));
+    }
+
+    // What became of it is told where it is not what was shown: of the own log, that others write
+    // to.
+    void whatBecameOfItIsToldWhereItIsSomethingElse() {
+        bool told = false;
+        inDialogs({{QStringLiteral("mergeNow"),
+                    [&](QDialog& one) {
+                        log::Log::open(a()).add(Athlete{.name = "Bow"});
+                        click(one, "mergeNow");
+                    }},
+                   {QStringLiteral("mergeOther"),
+                    [&](QDialog& one) {
+                        auto* list = one.findChild<QTreeWidget*>(QStringLiteral("mergeList"));
+                        for (int i = 0; i < list->topLevelItemCount(); ++i)
+                            told = told || (list->topLevelItem(i)->text(0) == u"renamed"_s &&
+                                            list->topLevelItem(i)->text(1).contains(u"Bow (2)"_s));
+                        QVERIFY(one.findChild<QWidget*>(QStringLiteral("mergeOther"))->isVisible());
+                        QVERIFY(!one.findChild<QWidget*>(QStringLiteral("mergeNow")));
+                        one.reject();
+                    }},
+                   {QStringLiteral("choices"), [](QDialog& one) { one.reject(); }}});
+        MergeDeeds(*m_window).merge(qt(b()));
+        QVERIFY(told);
+        QVERIFY(namesIn(book().log()).contains("Bow (2)"));
     }
 
     // One that was never a copy says so before anything is written.

@@ -183,16 +183,15 @@ void ChartMenu::showFigures() {
     QTableView* table =
         rowTable(texts, tr("Figures of the chart"), {.lastTakesRest = true, .growing = true});
     table->resizeColumnsToContents();
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    auto* buttons = new QDialogButtonBox;
     auto* copy = buttons->addButton(tr("&Copy"), QDialogButtonBox::ActionRole);
+    buttons->addButton(QDialogButtonBox::Close); // last: Tab comes to none that came before others
     connect(copy, &QPushButton::clicked, this, &ChartMenu::copyFigures);
     connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
     auto* layout = new QVBoxLayout(&dialog);
     layout->addWidget(title);
     layout->addWidget(table, 1);
     layout->addWidget(buttons);
-    QWidget::setTabOrder(table, copy);
-    QWidget::setTabOrder(copy, buttons->button(QDialogButtonBox::Close));
     dialog.resize(620, 420);
     QTimer::singleShot(0, table, &QTableView::resizeRowsToContents); // once columns have widths
     table->setFocus();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/edits/logbook.h"
 
+#include "core/log/otherswatch.h"
 #include "core/log/splitdays.h"
 #include "core/model/errors.h"
 #include "core/questions/keptcontext.h"
@@ -20,35 +21,20 @@ namespace slopebook::ui {
 struct Logbook::Impl {
     Logbook& book;
     log::Log log;
-    static constexpr long unknown = -1;
-    long seenVersion = 0;
+    log::OthersWatch others;
     bool stepBack = false; ///< the undo or redo under way failed and is to be taken back
     EditHost host;
     std::map<LiftId, questions::KeptContext> contexts;
     QUndoStack stack; // last: its edits go before the host that they know
 
     Impl(Logbook& owner, log::Log opened)
-        : book(owner), log(std::move(opened)), seenVersion(log.dataVersion()),
-          host{log, [this](What what, qint64 session) { tell(what, session); },
-               [this](const QString& message) { Q_EMIT book.failed(message); },
-               [this] { stepBack = true; }} {}
+        : book(owner), log(std::move(opened)),
+          others(log), host{log, [this](What what, qint64 session) { tell(what, session); },
+                            [this](const QString& message) { Q_EMIT book.failed(message); },
+                            [this] { stepBack = true; }} {}
 
-    /// Another window's write that came in unseen just before ours must not be hidden by ours.
-    template <class Work>
-    auto write(const Work& work) {
-        book.lookForOthersWrites();
-        return work();
-    }
-    void tell(What what, qint64 session) {
-        // What is told of stands on disk: a disk that fails just now is another matter, and the
-        // next look for others' writes reads everything anew.
-        try {
-            seenVersion = log.dataVersion();
-        } catch (const LogError&) {
-            seenVersion = unknown;
-        }
-        Q_EMIT book.changed(what, session);
-    }
+    // What others wrote meanwhile is told at the next look: what is entered waits for no page.
+    void tell(What what, qint64 session) { Q_EMIT book.changed(what, session); }
     void push(Edit* edit, What what, qint64 session = 0) {
         stack.push(edit);
         tell(what, session);
@@ -59,7 +45,7 @@ struct Logbook::Impl {
     }
     template <class Id, class Value>
     Id add(const Value& value, const QString& text) {
-        const Id id = write([&] { return log.add(value); });
+        const Id id = log.add(value);
         push(new AddEdit<Id, Value>(host, text, id, value), whatOf(id));
         return id;
     }
@@ -68,7 +54,7 @@ struct Logbook::Impl {
         const Value before = stored(log, id);
         if (before == value)
             return;
-        write([&] { log.change(id, value); });
+        log.change(id, value);
         push(new ChangeEdit<Id, Value>(host, text, id, before, value), whatOf(id));
     }
 };
@@ -139,12 +125,10 @@ EquipmentId Logbook::addEquipment(const Equipment& equipment) {
 SessionId Logbook::addSession(const SessionHead& session,
                               const std::vector<LiftConditions>& conditions) {
     SessionId id{};
-    m_impl->write([&] {
-        m_impl->log.together([&] {
-            id = m_impl->log.add(session);
-            for (const LiftConditions& one : conditions)
-                m_impl->log.setConditions(id, one.lift, one.conditions);
-        });
+    m_impl->log.together([&] {
+        id = m_impl->log.add(session);
+        for (const LiftConditions& one : conditions)
+            m_impl->log.setConditions(id, one.lift, one.conditions);
     });
     m_impl->push(new AddSessionEdit(m_impl->host, m_impl->log.session(id)), What::Sessions,
                  raw(id));
@@ -155,15 +139,13 @@ std::vector<SetId> Logbook::addSets(SessionId session, LiftId lift, const std::v
                                     const std::optional<Conditions>& under) {
     std::vector<SetId> ids;
     std::vector<log::PlacedSet> placed;
-    m_impl->write([&] {
-        m_impl->log.together([&] {
-            if (under)
-                m_impl->log.setConditions(session, lift, *under);
-            for (const Set& set : sets) {
-                ids.push_back(m_impl->log.add(session, lift, set));
-                placed.push_back(m_impl->log.set(ids.back()));
-            }
-        });
+    m_impl->log.together([&] {
+        if (under)
+            m_impl->log.setConditions(session, lift, *under);
+        for (const Set& set : sets) {
+            ids.push_back(m_impl->log.add(session, lift, set));
+            placed.push_back(m_impl->log.set(ids.back()));
+        }
     });
     m_impl->push(new AddSetsEdit(m_impl->host, std::move(placed), under), What::Sets, raw(session));
     return ids;
@@ -185,7 +167,7 @@ void Logbook::changeStation(StationId id, const Station& station) {
 void Logbook::removeStation(StationId id) {
     const Station before = stored(m_impl->log, id);
     std::vector<Roster> rosters = m_impl->log.rosters(id);
-    m_impl->write([&] { m_impl->log.remove(id); });
+    m_impl->log.remove(id);
     m_impl->push(new RemoveStationEdit(m_impl->host, id, before, std::move(rosters)),
                  What::Stations);
 }
@@ -194,12 +176,12 @@ void Logbook::setRoster(const Roster& roster) {
     const Roster before = m_impl->log.roster(roster.station, roster.day);
     if (before == roster)
         return;
-    m_impl->write([&] { m_impl->log.setRoster(roster); });
+    m_impl->log.setRoster(roster);
     m_impl->push(new RosterEdit(m_impl->host, before, roster), What::Stations);
 }
 
 WrittenEntry Logbook::enter(const Entry& entry) {
-    Entered entered = m_impl->write([&] { return ui::enter(m_impl->log, entry); });
+    Entered entered = ui::enter(m_impl->log, entry);
     WrittenEntry written{entered.session, {}};
     for (const log::PlacedSet& set : entered.sets)
         written.sets.push_back(set.id);
@@ -214,14 +196,14 @@ void Logbook::changeTestKind(TestKindId id, const TestKind& kind) {
 
 void Logbook::removeTestKind(TestKindId id) {
     const TestKind before = stored(m_impl->log, id);
-    m_impl->write([&] { m_impl->log.remove(id); });
+    m_impl->log.remove(id);
     m_impl->push(new RemoveEdit<TestKindId, TestKind>(m_impl->host, tr("remove test"), id, before),
                  What::Tests);
 }
 
 void Logbook::setBattery(SessionId session, const Battery& battery, const QString& text) {
     const Battery before = m_impl->log.battery(session);
-    m_impl->write([&] { m_impl->log.setBattery(session, battery); });
+    m_impl->log.setBattery(session, battery);
     const Battery after = m_impl->log.battery(session);
     if (before == after)
         return;
@@ -259,7 +241,7 @@ void Logbook::changeSession(SessionId id, const SessionHead& session,
     }
     if (change.before == change.after && change.conditionsBefore == change.conditionsAfter)
         return;
-    m_impl->write([&] { change.make(m_impl->log, id); });
+    change.make(m_impl->log, id);
     m_impl->push(new ChangeSessionEdit(m_impl->host, id, std::move(change)), What::Sessions,
                  raw(id));
 }
@@ -267,13 +249,11 @@ void Logbook::changeSession(SessionId id, const SessionHead& session,
 void Logbook::joinSessions(SessionId into, SessionId from) {
     JoinSessionsEdit::Records was;
     log::Log& log = m_impl->log;
-    m_impl->write([&] {
-        log.together([&] {
-            was.into = log.session(into);
-            was.from = log.session(from);
-            log::joinSessions(log, {.into = into, .from = from});
-            was.joined = log.session(into);
-        });
+    log.together([&] {
+        was.into = log.session(into);
+        was.from = log.session(from);
+        log::joinSessions(log, {.into = into, .from = from});
+        was.joined = log.session(into);
     });
     m_impl->push(new JoinSessionsEdit(m_impl->host, std::move(was)), What::Sessions, raw(into));
 }
@@ -287,13 +267,13 @@ void Logbook::changeSet(SetId id, const Set& set) {
     const log::PlacedSet before = m_impl->log.set(id);
     if (before.set == set)
         return;
-    m_impl->write([&] { m_impl->log.change(id, set); });
+    m_impl->log.change(id, set);
     m_impl->push(new ChangeSetEdit(m_impl->host, before, set), What::Sets, raw(before.session));
 }
 
 void Logbook::removeBlock(BlockId id) {
     const Block before = stored(m_impl->log, id);
-    m_impl->write([&] { m_impl->log.remove(id); });
+    m_impl->log.remove(id);
     m_impl->push(
         new RemoveEdit<BlockId, Block>(m_impl->host, tr("remove training block"), id, before),
         What::Blocks);
@@ -301,7 +281,7 @@ void Logbook::removeBlock(BlockId id) {
 
 void Logbook::removeEquipment(EquipmentId id) {
     const Equipment before = stored(m_impl->log, id);
-    m_impl->write([&] { m_impl->log.remove(id); });
+    m_impl->log.remove(id);
     m_impl->push(new RemoveEdit<EquipmentId, Equipment>(m_impl->host, tr("remove set of equipment"),
                                                         id, before),
                  What::Equipment);
@@ -309,19 +289,19 @@ void Logbook::removeEquipment(EquipmentId id) {
 
 void Logbook::removeSession(SessionId id) {
     log::SessionRecord before = m_impl->log.session(id);
-    m_impl->write([&] { m_impl->log.remove(id); });
+    m_impl->log.remove(id);
     m_impl->push(new RemoveSessionEdit(m_impl->host, std::move(before)), What::Sessions, raw(id));
 }
 
 void Logbook::removeSet(SetId id) {
     const log::PlacedSet before = m_impl->log.set(id);
-    m_impl->write([&] { m_impl->log.remove(id); });
+    m_impl->log.remove(id);
     m_impl->push(new RemoveSetEdit(m_impl->host, before), What::Sets, raw(before.session));
 }
 
 void Logbook::setCheckLoads(AthleteId athlete, LiftId lift, const std::vector<Mass>& loads) {
     const std::vector<Mass> before = m_impl->log.checkLoads(athlete, lift);
-    m_impl->write([&] { m_impl->log.setCheckLoads(athlete, lift, loads); });
+    m_impl->log.setCheckLoads(athlete, lift, loads);
     const std::vector<Mass> after = m_impl->log.checkLoads(athlete, lift);
     if (before == after)
         return;
@@ -329,17 +309,14 @@ void Logbook::setCheckLoads(AthleteId athlete, LiftId lift, const std::vector<Ma
 }
 
 void Logbook::lookForOthersWrites() {
-    long version = 0;
     try {
-        version = m_impl->log.dataVersion();
+        if (!m_impl->others.wrote(m_impl->log))
+            return;
     } catch (const LogError& error) {
         if (error.kind() == LogError::Kind::Busy)
             return; // another window is just writing: the next look sees it
         throw;
     }
-    if (version == m_impl->seenVersion)
-        return;
-    m_impl->seenVersion = version;
     Q_EMIT changed(What::Everything, 0);
 }
 
@@ -350,6 +327,10 @@ void Logbook::applyOutsideUndo(const std::function<void(log::Log&)>& work, bool 
     }
     m_impl->log.together([&] { work(m_impl->log); });
     m_impl->stack.clear();
+    try { // work beside this connection, an import, is told of here
+        m_impl->others.pass(m_impl->log);
+    } catch (const LogError&) { // NOLINT(bugprone-empty-catch): then it is told of twice
+    }
     m_impl->tell(What::Everything, 0);
 }
 

@@ -4,6 +4,7 @@
 #include "ui/edits/logbook.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/texttable.h"
+#include "ui/window/mergerows.h"
 #include "ui/words/said.h"
 
 #include <QDialogButtonBox>
@@ -77,6 +78,7 @@ void ChoicesDialog::fill() {
             new QTreeWidgetItem(m_list, {said(desks::sayKind(one.kind), m_logbook.loadUnit()),
                                          said(one.about, m_logbook.loadUnit())});
         item->setToolTip(1, item->text(1));
+        giveRowAir(*m_list, *item);
     }
     const int last = m_list->topLevelItemCount() - 1;
     m_list->setCurrentItem(m_list->topLevelItem(std::min(row, last)));

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/joindialog.h"
 
-#include "core/log/log.h"
+#include "core/log/hold.h"
 #include "core/meetings/joining.h"
 #include "core/model/errors.h"
 #include "ui/words/format.h"
@@ -15,9 +15,28 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <atomic>
 #include <utility>
 
 namespace slopebook::ui {
+
+/// Between who joins and who stops it: whichever comes first is told to the other, so that "nothing
+/// was changed" is true where it is said.
+class JoinGate {
+public:
+    /// Before the log is written. False: it was stopped.
+    bool enter() { return pass(State::Written); }
+    /// False: it is being written, or was.
+    bool close() { return pass(State::Closed); }
+
+private:
+    enum class State { Open, Written, Closed };
+    bool pass(State to) {
+        State open = State::Open;
+        return m_state.compare_exchange_strong(open, to) || open == to;
+    }
+    std::atomic<State> m_state = State::Open;
+};
 
 namespace {
 constexpr int fieldWidth = 420;
@@ -131,6 +150,8 @@ void JoinDialog::reject() {
         QDialog::reject();
         return;
     }
+    if (m_gate && !m_gate->close())
+        return; // it has joined: its end is told in a moment
     m_work.leave();
     rest();
     tell(tr("Stopped. Nothing was changed."));
@@ -143,6 +164,7 @@ void JoinDialog::ask() {
         refuse(tr("Type the address that you were given."));
         return;
     }
+    m_gate.reset();
     work(tr("Asking the store…"), [this, address](const Progress& stop) -> LooseWork::Told {
         Answer answer;
         try {
@@ -183,11 +205,17 @@ void JoinDialog::answered(const Answer& answer) {
 void JoinDialog::join() {
     const std::string address = utf8(m_address->text().trimmed());
     const std::string squad = utf8(m_squad->currentText());
+    m_gate = std::make_shared<JoinGate>();
     work(tr("Joining the store…"),
-         [this, file = m_log, address, squad](const Progress& stop) -> LooseWork::Told {
+         [this, file = m_log, address, squad,
+          gate = m_gate](const Progress& stop) -> LooseWork::Told {
              std::exception_ptr error;
              try {
                  log::Log log = log::Log::open(file);
+                 log::holdWrites(log, [gate] {
+                     if (!gate->enter())
+                         throw Cancelled{};
+                 });
                  meetings::joinStore(log, address, squad, stop);
              } catch (const Cancelled&) {
                  throw;
@@ -199,6 +227,7 @@ void JoinDialog::join() {
 }
 
 void JoinDialog::joined(const std::exception_ptr& error) {
+    m_gate.reset();
     rest();
     if (error)
         refuse(error);

@@ -10,6 +10,7 @@
 
 #include <exception>
 #include <filesystem>
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -19,6 +20,8 @@ class QLineEdit;
 class QPushButton;
 
 namespace slopebook::ui {
+
+class JoinGate;
 
 class JoinDialog final : public QDialog {
     Q_OBJECT
@@ -55,7 +58,8 @@ private:
     QLabel* m_told;
     QPushButton* m_ask = nullptr;
     QPushButton* m_join = nullptr;
-    bool m_known = false; ///< the squads of the address as it stands
+    bool m_known = false;             ///< the squads of the address as it stands
+    std::shared_ptr<JoinGate> m_gate; ///< of the joining under way
     LooseWork m_work;
 };
 

@@ -37,9 +37,9 @@ void LogKeeper::forget() {
     m_check.reset();
 }
 
-void LogKeeper::beginMeetings() {
+void LogKeeper::beginMeetings(std::shared_ptr<StoreKeeper> store) {
     if (m_sound)
-        StoreDeeds(m_window).begin();
+        StoreDeeds(m_window).begin(std::move(store));
 }
 
 void LogKeeper::open(const std::function<OpenedLog()>& opener) {

@@ -26,8 +26,11 @@ public:
     void createFile(const QString& file);
     /// A copy of the sample, made where there is none yet.
     void openSample();
-    /// The open log meets its store from now on, if it has one and is known to be sound.
-    void beginMeetings();
+    /// The open log meets its store from now on, if it has one and is known to be sound. store:
+    /// what met it before the window was built anew.
+    void beginMeetings(std::shared_ptr<StoreKeeper> store = {});
+    /// Whether the open log is known to be sound: meetings wait for that.
+    bool sound() const { return m_sound; }
     /// The window has closed its log.
     void forget();
     /// The window has one that can be read.

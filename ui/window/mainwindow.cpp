@@ -109,11 +109,12 @@ void MainWindow::rebuild() {
     build();
     if (!opened)
         return;
+    auto store = std::move(opened->store);
     adopt(std::move(*opened));
     m_workspace->choose(athlete, lift);
     if (session) // a new one as well: nobody chose today's
         m_workspace->entry().showSession(*session);
-    m_logs->beginMeetings();
+    m_logs->beginMeetings(std::move(store));
 }
 
 void MainWindow::wear(Scheme scheme) {

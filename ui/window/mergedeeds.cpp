@@ -8,6 +8,7 @@
 #include "ui/window/choicesdialog.h"
 #include "ui/window/mainwindow.h"
 #include "ui/window/mergedialog.h"
+#include "ui/window/mergerows.h"
 #include "ui/window/workspace.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -65,17 +66,20 @@ void MergeDeeds::merge(const QString& file) {
         if (dialog.exec() != QDialog::Accepted)
             return;
         log::passHold(logbook.log());
+        const auto came = std::make_shared<desks::MergeReport>();
         const bool taken =
             JobDialog::run(&m_window, MainWindow::tr("%1 is being merged.").arg(file),
-                           [coming, mine](const Progress& progress) {
+                           [coming, came, mine](const Progress& progress) {
                                log::Log own = log::Log::open(mine);
-                               coming->log->mergeInto(own, progress);
+                               *came = coming->log->mergeInto(own, progress);
                            });
         if (!taken)
             return;
         logbook.applyOutsideUndo([](log::Log&) {}); // another connection wrote: all is told of it
         m_window.say(MainWindow::tr("Merged. A copy of the log as it was before is in its folder "
                                     "of backups."));
+        if (!readsAlike(*came, coming->report, logbook.loadUnit()))
+            MergeDialog(*came, file, logbook, &m_window, MergeDialog::When::Done).exec();
         if (desks::openConflictCount(logbook.log()) > 0)
             choose();
     } catch (const JobDialog::Failed& failed) {

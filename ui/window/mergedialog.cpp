@@ -19,8 +19,8 @@
 namespace slopebook::ui {
 
 MergeDialog::MergeDialog(const desks::MergeReport& report, const QString& file,
-                         const Logbook& logbook, QWidget* parent)
-    : QDialog(parent), m_list(new QTreeWidget) {
+                         const Logbook& logbook, QWidget* parent, When when)
+    : QDialog(parent), m_list(new QTreeWidget), m_when(when) {
     setWindowTitle(tr("Merge another log"));
     fill(report, logbook);
     build(report, file, nameOf(log::backupFolder(logbook.log().file())));
@@ -66,18 +66,34 @@ void MergeDialog::build(const desks::MergeReport& report, const QString& file,
     joined->setWordWrap(true);
     if (report.joined.empty())
         joined->hide();
-    auto* backup = new QLabel(tr("A backup is made first, in %1. To undo the merge go back to it: "
-                                 "Log, Go back to a backup.")
-                                  .arg(folder));
+    auto* other = new QLabel(tr("It is not what was shown before: the log was written to "
+                                "meanwhile."));
+    other->setWordWrap(true);
+    other->setObjectName(QStringLiteral("mergeOther"));
+    auto* backup =
+        new QLabel((m_when == When::Done
+                        ? tr("A backup was made first, in %1. To undo the merge go back to it: "
+                             "Log, Go back to a backup.")
+                        : tr("A backup is made first, in %1. To undo the merge go back to it: "
+                             "Log, Go back to a backup."))
+                       .arg(folder));
     backup->setTextFormat(Qt::PlainText);
     backup->setWordWrap(true);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
-    auto* merge = buttons->addButton(tr("&Merge"), QDialogButtonBox::AcceptRole);
-    merge->setObjectName(QStringLiteral("mergeNow"));
+    auto* buttons = new QDialogButtonBox(m_when == When::Done ? QDialogButtonBox::Close
+                                                              : QDialogButtonBox::Cancel);
+    QPushButton* closes =
+        buttons->button(m_when == When::Done ? QDialogButtonBox::Close : QDialogButtonBox::Cancel);
+    QPushButton* merge = closes;
+    if (m_when == When::Before) {
+        merge = buttons->addButton(tr("&Merge"), QDialogButtonBox::AcceptRole);
+        merge->setObjectName(QStringLiteral("mergeNow"));
+        other->hide();
+    }
     merge->setDefault(true);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* layout = new QVBoxLayout(this);
+    layout->addWidget(other);
     layout->addWidget(past);
     layout->addWidget(sentence);
     if (m_list->topLevelItemCount() > 0)
@@ -90,7 +106,8 @@ void MergeDialog::build(const desks::MergeReport& report, const QString& file,
     if (m_list->topLevelItemCount() == 0)
         m_list->setParent(this);
     setTabOrder(m_list, merge); // the box's own order passes over one of its buttons
-    setTabOrder(merge, buttons->button(QDialogButtonBox::Cancel));
+    if (merge != closes)
+        setTabOrder(merge, closes);
     constexpr int wide = 760;
     resize(wide, std::max(layout->totalHeightForWidth(wide), // whatever the letters' size
                           m_list->topLevelItemCount() > 0 ? 420 : 0));

@@ -27,9 +27,14 @@ void addMergeRow(QTreeWidget& list, const QStringList& cells) {
     auto* item = new QTreeWidgetItem(&list, cells);
     for (int column = 0; column < 3; ++column)
         item->setToolTip(column, item->text(column));
+    giveRowAir(list, *item);
+}
+
+// Of the first column, which is fitted to it: what wraps in the others may be higher, not lower.
+void giveRowAir(QTreeWidget& list, QTreeWidgetItem& row) {
     const QFontMetrics letters = list.fontMetrics();
-    item->setSizeHint(0, {letters.horizontalAdvance(cells.front()) + rowAir,
-                          letters.height() + rowAir}); // no lower, of one line too
+    row.setSizeHint(
+        0, {letters.horizontalAdvance(row.text(0)) + 2 * rowAir, letters.height() + rowAir});
 }
 
 void fillMergeRows(QTreeWidget& list, const desks::MergeReport& report, LoadUnit unit) {
@@ -53,6 +58,22 @@ void fillMergeRows(QTreeWidget& list, const desks::MergeReport& report, LoadUnit
         add(MergeDialog::tr("brought back"), named(one.kind, one.name),
             MergeDialog::tr("removed in one log, in use in the "
                             "other"));
+}
+
+bool readsAlike(const desks::MergeReport& one, const desks::MergeReport& other, LoadUnit unit) {
+    const auto told = [unit](const desks::MergeReport& report) {
+        QTreeWidget list;
+        fillMergeRows(list, report, unit);
+        QStringList all;
+        for (const std::size_t count :
+             {report.added, report.changed, report.removed, report.becameOne})
+            all << QString::number(count);
+        for (int row = 0; row < list.topLevelItemCount(); ++row)
+            for (int column = 0; column < 3; ++column)
+                all << list.topLevelItem(row)->text(column);
+        return all;
+    };
+    return told(one) == told(other);
 }
 
 } // namespace slopebook::ui

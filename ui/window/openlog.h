@@ -10,11 +10,14 @@
 
 namespace slopebook::ui {
 
+class StoreKeeper;
+
 struct OpenedLog {
     std::unique_ptr<Logbook> logbook;
     QString notice; ///< read-only, damaged: for the bar over the pages; empty where all is well
     bool damaged = false;   ///< read only as far as it can be read: a backup is the way back
     bool unchecked = false; ///< too large to be checked before it is shown: see OpeningCheck
+    std::shared_ptr<StoreKeeper> store{}; ///< that meets its store already, and knows the logbook
 };
 
 /// What a check found, in a sentence for the coach.

@@ -5,6 +5,7 @@
 #include "core/meetings/joining.h"
 #include "ui/parts/longwork.h"
 #include "ui/window/joindialog.h"
+#include "ui/window/logkeeper.h"
 #include "ui/window/mainwindow.h"
 #include "ui/window/mergedeeds.h"
 #include "ui/window/storedialog.h"
@@ -26,15 +27,17 @@ void connectLine(MainWindow& window, StoreLine& line) {
         Qt::QueuedConnection);
     StoreKeeper& keeper = line.keeper();
     // Said for a while, and no dialog: the work goes on, and the line says it from then on.
-    QObject::connect(&keeper, &StoreKeeper::troubleBegan, &window, &MainWindow::say);
-    QObject::connect(&keeper, &StoreKeeper::choicesCame, &window,
+    // All of it ends with the line: the keeper may go on to the next one.
+    QObject::connect(&keeper, &StoreKeeper::troubleBegan, &line,
+                     [&window](const QString& why) { window.say(why); });
+    QObject::connect(&keeper, &StoreKeeper::choicesCame, &line,
                      [&window] { MergeDeeds(window).tellWaiting(); });
-    QObject::connect(&keeper, &StoreKeeper::tookIn, &window, [&window] {
+    QObject::connect(&keeper, &StoreKeeper::tookIn, &line, [&window] {
         if (window.workspace())
-            window.workspace()->lookForOthersWrites();
+            window.workspace()->wantLook();
     });
     QObject::connect(
-        &keeper, &StoreKeeper::left, &window,
+        &keeper, &StoreKeeper::left, &line,
         [&window] {
             if (window.workspace())
                 window.workspace()->showStore(nullptr);
@@ -43,26 +46,40 @@ void connectLine(MainWindow& window, StoreLine& line) {
 }
 } // namespace
 
-void StoreDeeds::begin() {
+void StoreDeeds::begin(std::shared_ptr<StoreKeeper> kept) {
     Workspace* work = m_window.workspace();
     if (!work)
         return;
     work->guarded([&] {
         if (!meetings::joined(work->logbook().log()))
             return;
-        auto* line = new StoreLine(work->logbook(), work->clock());
+        const bool isNew = !kept;
+        if (isNew)
+            kept = std::make_shared<StoreKeeper>(work->logbook(), work->clock());
+        auto* line = new StoreLine(std::move(kept));
         work->showStore(line);
         connectLine(m_window, *line);
-        if (const auto& trouble = line->keeper().state().trouble)
-            m_window.say(trouble->whole);
+        if (const auto& trouble = line->keeper().state().trouble; trouble && isNew)
+            m_window.say(trouble->whole());
     });
 }
 
 StoreLine* StoreDeeds::line() {
     Workspace* work = m_window.workspace();
-    if (work && !work->storeLine())
-        m_window.say(MainWindow::tr("This log meets no store: Log, Shared store, Join a store."));
-    return work ? work->storeLine() : nullptr;
+    if (!work)
+        return nullptr;
+    if (!work->storeLine())
+        work->guarded([&] {
+            if (!meetings::joined(work->logbook().log()))
+                m_window.say(
+                    MainWindow::tr("This log meets no store: Log, Shared store, Join a store."));
+            else if (!m_window.logs().sound())
+                m_window.say(MainWindow::tr(
+                    "The log is still being checked. It meets its store once that is done."));
+            else
+                begin(); // another window has just joined it
+        });
+    return work->storeLine();
 }
 
 void StoreDeeds::join() {

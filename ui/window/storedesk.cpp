@@ -20,14 +20,16 @@ bool StoreDesk::connect(const Progress& stop) {
     if (m_connection && m_connection->open())
         return true;
     m_connection.reset();
-    m_connection.emplace(store::Connection::open(meetings::addressOf(*m_log), stop));
-    store::listen(*m_connection, stop);
+    store::Connection made = store::Connection::open(meetings::addressOf(*m_log), stop);
+    store::listen(made, stop); // before it counts as there: who is not told of news meets too late
+    m_connection.emplace(std::move(made));
     return false;
 }
 
 meetings::MeetingReport StoreDesk::meet(const std::string& now, const Progress& stop) {
     const bool before = connect(stop);
     try {
+        m_connection->waitForNews({}); // what was told of until now, this meeting takes
         return meetings::meet(*m_log, *m_connection, now, stop);
     } catch (const store::StoreError& error) {
         m_connection.reset(); // whatever is under way there ends

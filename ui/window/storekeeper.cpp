@@ -14,7 +14,11 @@ using namespace std::chrono_literals;
 constexpr std::chrono::milliseconds afterEntry = 3s; ///< several sets go together
 constexpr std::chrono::milliseconds afterNews = 300ms, afterLoss = 1s, everyMinute = 60s;
 constexpr std::chrono::milliseconds seenAfter = 600ms; ///< a short meeting does not flicker
-constexpr std::chrono::seconds firstPause = 15s, longestPause = 600s;
+constexpr std::chrono::seconds firstPause = 15s, longestPause = 60s;
+
+bool tookAny(const meetings::MeetingReport& report) {
+    return report.came > 0 || !report.taken.nothingNew || !report.departed.empty();
+}
 
 void single(QTimer& timer, std::chrono::milliseconds time) {
     timer.setSingleShot(true);
@@ -144,7 +148,8 @@ void StoreKeeper::meetingEnded(const MeetingEnd& end) {
     }
     readState();
     Q_EMIT changed();
-    Q_EMIT tookIn();
+    if (tookAny(*end.report))
+        Q_EMIT tookIn();
     if (!end.report->taken.listed.empty())
         Q_EMIT choicesCame();
     if (std::exchange(m_wanted, false)) {
@@ -157,15 +162,17 @@ void StoreKeeper::meetingEnded(const MeetingEnd& end) {
 
 void StoreKeeper::failed(StoreTrouble now) {
     const bool first = !m_state.trouble;
+    const bool tell = first || (now.waitsForCoach && !m_state.trouble->waitsForCoach);
     if (!first)
         now.since = m_state.trouble->since;
+    const bool again = m_able && !now.waitsForCoach;
     m_state.trouble = std::move(now);
     readState();
     Q_EMIT changed();
-    if (first)
-        Q_EMIT troubleBegan(m_state.trouble->whole);
+    if (tell)
+        Q_EMIT troubleBegan(m_state.trouble->whole());
     m_wanted = false;
-    if (m_able)
+    if (again)
         meetIn(pauseAfter(++m_failures));
 }
 

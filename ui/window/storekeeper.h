@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Meets the store by itself while a log is open: at opening, when something was entered, when the
-// store tells of news, and every minute; after failures less often. Nothing in the window waits for
-// it.
+// store tells of news, and every minute; after failures less often, and not before the coach says
+// so where the store refuses the login. Nothing in the window waits for it.
 #pragma once
 
 #include "ui/edits/logbook.h"
@@ -30,6 +30,8 @@ public:
     QDateTime now() const { return m_clock.now(); }
     /// At once, whatever failed before.
     void meetNow();
+    /// Whether the next meeting comes without the coach's asking for it.
+    bool meetsByItself() const { return m_meeting || m_due.isActive(); }
     /// How long it waits after so many failures, one after the other.
     static std::chrono::seconds pauseAfter(int failures);
 
@@ -37,7 +39,7 @@ Q_SIGNALS:
     void changed();
     /// A sentence for the coach; once, until it works again.
     void troubleBegan(const QString& why);
-    /// Something was written into the log.
+    /// Something came, and stands in the log.
     void tookIn();
     /// Something is to be chosen that was not before.
     void choicesCame();

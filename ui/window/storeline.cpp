@@ -3,21 +3,23 @@
 
 #include <QStyleOptionButton>
 
+#include <utility>
+
 namespace slopebook::ui {
 
-StoreLine::StoreLine(Logbook& logbook, const Clock& clock) : m_keeper(logbook, clock) {
+StoreLine::StoreLine(std::shared_ptr<StoreKeeper> keeper) : m_keeper(std::move(keeper)) {
     setFlat(true);
     setFocusPolicy(Qt::TabFocus); // a click takes the keys from nobody
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
     setObjectName(QStringLiteral("storeLine"));
     setAccessibleDescription(tr("How it stands with the shared store; opens what came and waits"));
-    connect(&m_keeper, &StoreKeeper::changed, this, &StoreLine::tell);
+    connect(m_keeper.get(), &StoreKeeper::changed, this, &StoreLine::tell);
     tell();
 }
 
 void StoreLine::tell() {
-    const StoreState& state = m_keeper.state();
-    m_whole = storeLine(state, m_keeper.now());
+    const StoreState& state = m_keeper->state();
+    m_whole = storeLine(state, m_keeper->now());
     m_brief = briefStoreLine(state);
     setAccessibleName(m_whole);
     setToolTip(m_whole);

@@ -12,10 +12,11 @@ namespace slopebook::ui {
 class StoreLine final : public QPushButton {
     Q_OBJECT
 public:
-    /// Meets the store from now on.
-    StoreLine(Logbook& logbook, const Clock& clock);
+    explicit StoreLine(std::shared_ptr<StoreKeeper> keeper);
 
-    StoreKeeper& keeper() { return m_keeper; }
+    StoreKeeper& keeper() { return *m_keeper; }
+    /// For the line of a window that is built anew: what is known of the store lives on.
+    const std::shared_ptr<StoreKeeper>& kept() const { return m_keeper; }
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
 
@@ -27,7 +28,7 @@ private:
     void fit();
     QSize sizeOf(const QString& words) const;
 
-    StoreKeeper m_keeper;
+    std::shared_ptr<StoreKeeper> m_keeper;
     QString m_whole, m_brief; ///< the latter where there is no room
 };
 

@@ -75,6 +75,26 @@ QString briefly(LogError::Kind kind) {
     }
 }
 
+/// Whether it is the store, or its server, that says so: else nobody answered.
+bool answered(store::StoreError::Kind kind) {
+    using Kind = store::StoreError::Kind;
+    switch (kind) {
+    case Kind::NoLibrary:
+    case Kind::Unresolved:
+    case Kind::Unreachable:
+    case Kind::Lost:
+        return false;
+    default:
+        return true;
+    }
+}
+
+/// Who asks once more with the same password is refused once more, and at some servers shut out.
+bool isOfLogin(store::StoreError::Kind kind) {
+    using Kind = store::StoreError::Kind;
+    return kind == Kind::WrongPassword || kind == Kind::NoPassword || kind == Kind::NotLetIn;
+}
+
 /// "14:05", of another day with that.
 QString timeText(const QDateTime& at, const QDateTime& now) {
     const QDateTime here = at.toLocalTime();
@@ -84,9 +104,8 @@ QString timeText(const QDateTime& at, const QDateTime& now) {
     return QLocale().toString(here.date(), QLocale::ShortFormat) + u' ' + time;
 }
 
-/// What stands behind the first clause of the line.
-QString withMore(const QString& first, const StoreState& state) {
-    QStringList clauses{first};
+/// What stands behind the first clauses of the line.
+QString withMore(QStringList clauses, const StoreState& state) {
     if (state.joined.waiting > 0)
         clauses << Store::tr("%n things wait", nullptr, static_cast<int>(state.joined.waiting));
     if (state.choices > 0)
@@ -110,69 +129,95 @@ QString whereText(const meetings::Joined& joined) {
 } // namespace
 
 StoreTrouble unableToMeet(log::Access access, const QDateTime& at) {
-    if (access == log::Access::ReadOnly)
-        return {.brief = briefly(LogError::Kind::ReadOnly),
-                .whole = Store::tr("This log is open for reading only: it meets no store."),
-                .ofStore = false,
-                .since = at};
-    return {.brief = briefly(LogError::Kind::Damaged),
-            .whole = Store::tr("This log is damaged: it meets no store, so that nothing of the "
-                               "damage goes to others."),
-            .ofStore = false,
-            .since = at};
+    return {.error = {}, .access = access, .reached = true, .waitsForCoach = true, .since = at};
 }
 
 StoreTrouble troubleOf(const std::exception_ptr& error, const QDateTime& at) {
-    StoreTrouble trouble{.brief = Store::tr("something is wrong"), .since = at};
+    StoreTrouble trouble{.error = error, .since = at};
     try {
         std::rethrow_exception(error);
     } catch (const store::StoreError& failure) {
-        trouble.brief = briefly(failure.kind());
-        trouble.whole = said(failure);
-    } catch (const LogError& failure) {
-        trouble.brief = briefly(failure.kind());
-        trouble.whole = said(failure);
-        trouble.ofStore = false;
-    } catch (const std::exception& failure) {
-        trouble.whole = said(failure);
-        trouble.ofStore = false;
+        trouble.reached = answered(failure.kind());
+        trouble.waitsForCoach = isOfLogin(failure.kind());
+    } catch (const std::exception&) { // NOLINT(bugprone-empty-catch): something here
     }
     return trouble;
+}
+
+QString StoreTrouble::brief() const {
+    if (!error)
+        return briefly(access == log::Access::ReadOnly ? LogError::Kind::ReadOnly
+                                                       : LogError::Kind::Damaged);
+    try {
+        std::rethrow_exception(error);
+    } catch (const store::StoreError& failure) {
+        return briefly(failure.kind());
+    } catch (const LogError& failure) {
+        return briefly(failure.kind());
+    } catch (const std::exception&) {
+        return Store::tr("something is wrong");
+    }
+}
+
+QString StoreTrouble::whole() const {
+    if (!error)
+        return access == log::Access::ReadOnly
+                   ? Store::tr("This log is open for reading only: it meets no store.")
+                   : Store::tr("This log is damaged: it meets no store, so that nothing of the "
+                               "damage goes to others.");
+    try {
+        std::rethrow_exception(error);
+    } catch (const std::exception& failure) {
+        QString words = said(failure);
+        if (waitsForCoach)
+            words +=
+                u' ' + Store::tr("It is not tried again by itself: Log, Shared store, Meet now "
+                                 "does.");
+        return words;
+    }
 }
 
 QString storeLine(const StoreState& state, const QDateTime& now) {
     if (state.meets)
         return Store::tr("Meeting the store…");
+    const QString at = timeText(state.met, now);
     if (state.trouble) {
         const StoreTrouble& trouble = *state.trouble;
-        return (trouble.ofStore ? Store::tr("Store not reached since %1: %2; work goes on")
-                                : Store::tr("Store not met since %1: %2; work goes on"))
-            .arg(timeText(trouble.since, now), trouble.brief);
+        const QString why = (trouble.reached ? Store::tr("Store not met since %1: %2")
+                                             : Store::tr("Store not reached since %1: %2"))
+                                .arg(timeText(trouble.since, now), trouble.brief());
+        return withMore({why, state.met.isValid() ? Store::tr("last met: %1").arg(at)
+                                                  : Store::tr("it was not met yet")},
+                        state) +
+               QStringLiteral("; ") + Store::tr("work goes on");
     }
     if (!state.met.isValid())
-        return withMore(Store::tr("The store was not met yet"), state);
+        return withMore({Store::tr("The store was not met yet")}, state);
     const QDateTime here = state.met.toLocalTime();
-    return withMore((here.date() == now.toLocalTime().date() ? Store::tr("Met the store at %1")
-                                                             : Store::tr("Met the store on %1"))
-                        .arg(timeText(state.met, now)),
+    return withMore({(here.date() == now.toLocalTime().date() ? Store::tr("Met the store at %1")
+                                                              : Store::tr("Met the store on %1"))
+                         .arg(at)},
                     state);
 }
 
 QString briefStoreLine(const StoreState& state) {
     if (state.meets)
         return Store::tr("Meeting…");
+    const bool choices = state.choices > 0;
     if (state.trouble)
-        return Store::tr("Store not met");
-    return state.choices > 0 ? Store::tr("Store: choices are open") : Store::tr("Store met");
+        return choices ? Store::tr("Store not met; choices are open") : Store::tr("Store not met");
+    return choices ? Store::tr("Store: choices are open") : Store::tr("Store met");
 }
 
 QStringList storeSentences(const StoreState& state, const QDateTime& now) {
     QStringList all{whereText(state.joined)};
     if (state.trouble)
         all << Store::tr("It was not met since %1. %2")
-                   .arg(timeText(state.trouble->since, now), state.trouble->whole);
-    else if (state.met.isValid())
+                   .arg(timeText(state.trouble->since, now), state.trouble->whole());
+    if (state.met.isValid())
         all << Store::tr("Last meeting: %1.").arg(timeText(state.met, now));
+    if (state.choices > 0)
+        all << Store::tr("%n choices are open", nullptr, static_cast<int>(state.choices)) + u'.';
     if (const auto waiting = state.joined.waiting; waiting > 0)
         all << (state.held > 0
                     ? Store::tr("%n things wait, %1 of them not this login's to write: they stay "
@@ -188,10 +233,14 @@ QStringList storeSentences(const StoreState& state, const QDateTime& now) {
     const QLocale locale;
     const desks::MergeReport& taken = state.news.taken;
     const auto number = [&](auto count) { return locale.toString(static_cast<qulonglong>(count)); };
-    all << Store::tr("Last news, %1: %2 new, %3 changed, %4 removed came; %5 went out (athletes, "
-                     "sessions, sets and all else together).")
-               .arg(timeText(state.newsAt, now), number(taken.added), number(taken.changed),
-                    number(taken.removed), number(state.news.went));
+    const bool counted = taken.added + taken.changed + taken.removed > 0 || state.news.went > 0;
+    if (counted)
+        all << Store::tr("Last news, %1: %2 new, %3 changed, %4 removed came; %5 went out "
+                         "(athletes, sessions, sets and all else together).")
+                   .arg(timeText(state.newsAt, now), number(taken.added), number(taken.changed),
+                        number(taken.removed), number(state.news.went));
+    else // a squad that was opened, an athlete who went
+        all << Store::tr("Last news, %1: in the list.").arg(timeText(state.newsAt, now));
     if (state.news.wentBack)
         all << Store::tr("The store had gone back to a backup, and was told again what it lacked.");
     return all;

@@ -17,13 +17,15 @@ class QTreeWidget;
 
 namespace slopebook::ui {
 
-/// Why a meeting did not come about.
+/// Why a meeting did not come about. Told in the language that is spoken when it was asked.
 struct StoreTrouble {
-    QString brief{};     ///< "nobody answers there"
-    QString whole{};     ///< the sentence
-    bool ofStore = true; ///< it was not reached; else something here is the matter
-    QDateTime since{};   ///< of the first of several
-    friend bool operator==(const StoreTrouble&, const StoreTrouble&) = default;
+    std::exception_ptr error{}; ///< that it ended with; nothing: the log is not open for writing
+    log::Access access{};       ///< then how it is
+    bool reached = true;        ///< false: the store gave no answer
+    bool waitsForCoach = false; ///< the same again changes nothing: it is not tried by itself
+    QDateTime since{};          ///< of the first of several
+    QString brief() const;      ///< "nobody answers there"
+    QString whole() const;      ///< the sentence
 };
 /// Why a log that is open like that meets nobody.
 StoreTrouble unableToMeet(log::Access access, const QDateTime& at);

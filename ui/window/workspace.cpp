@@ -16,6 +16,7 @@
 #include "ui/window/messagebar.h"
 #include "ui/window/namecombo.h"
 #include "ui/window/pageholder.h"
+#include "ui/window/quietlook.h"
 #include "ui/window/storeline.h"
 #include "ui/window/strip.h"
 #include "ui/words/format.h"
@@ -62,13 +63,18 @@ Workspace::~Workspace() {
 }
 
 OpenedLog Workspace::giveUpLog() {
+    auto store = m_store ? m_store->kept() : nullptr;
     closePages();
     for (QObject* told : {static_cast<QObject*>(m_index), static_cast<QObject*>(&m_strip->lift()),
                           static_cast<QObject*>(m_logbook.get())})
         told->disconnect(this);
     for (QTimer* timer : findChildren<QTimer*>())
         timer->stop();
-    return {std::move(m_logbook), m_bar->text(), m_damaged};
+    delete std::exchange(m_look, nullptr);
+    return {.logbook = std::move(m_logbook),
+            .notice = m_bar->text(),
+            .damaged = m_damaged,
+            .store = std::move(store)};
 }
 
 void Workspace::closePages() {
@@ -152,6 +158,12 @@ void Workspace::connectParts() {
     connect(m_logbook.get(), &Logbook::failed, m_bar,
             [this](const QString& why) { m_bar->showText(why); });
     connect(m_bar, &MessageBar::offerTaken, this, &Workspace::backupsWanted);
+    m_look = new QuietLook(
+        [this] {
+            if (!QApplication::activeModalWidget())
+                guarded([this] { m_logbook->lookForOthersWrites(); });
+        },
+        this);
     auto* look = new QTimer(this);
     connect(look, &QTimer::timeout, this, &Workspace::lookAround);
     look->start(lookEvery);
@@ -193,7 +205,7 @@ void Workspace::fitStrip() {
 void Workspace::lookAround() {
     if (QApplication::activeModalWidget()) // an import would keep it waiting
         return;
-    lookForOthersWrites();
+    m_look->want();
     if (m_entry)
         m_entry->lookAtTheDay();
     if (m_clock.today() == std::exchange(m_day, m_clock.today()))
@@ -205,9 +217,8 @@ void Workspace::lookAround() {
     catchUp(currentPage());
 }
 
-void Workspace::lookForOthersWrites() {
-    if (!QApplication::activeModalWidget())
-        guarded([this] { m_logbook->lookForOthersWrites(); });
+void Workspace::wantLook() {
+    m_look->want();
 }
 
 void Workspace::showStore(StoreLine* line) {

@@ -27,6 +27,7 @@ class Frame;
 class Index;
 class MessageBar;
 class PageHolder;
+class QuietLook;
 
 class StationPage;
 class StoreLine;
@@ -92,8 +93,8 @@ public:
     void showStore(StoreLine* line);
     /// Nothing where the log meets no store.
     StoreLine* storeLine() const { return m_store; }
-    /// What others wrote is shown; not while a dialog is open.
-    void lookForOthersWrites();
+    /// What others wrote is shown soon; not while a dialog is open, nor between two keys.
+    void wantLook();
     /// No exception crosses the event loop: it is told in the bar.
     void guarded(const std::function<void()>& work);
 
@@ -154,6 +155,7 @@ private:
     Foot* m_foot;
     QHBoxLayout* m_footRow = nullptr;
     StoreLine* m_store = nullptr;
+    QuietLook* m_look = nullptr;
     std::vector<MadePage> m_pages;      ///< in the order of the table; empty where not made yet
     std::vector<PageHolder*> m_holders; ///< likewise
     Unwritten m_unwritten;              ///< for pages that are not made yet
