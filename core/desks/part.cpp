@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desks/part.h"
 
+#include "core/desks/sameones.h"
 #include "core/log/impl.h"
 #include "core/log/neighbours.h"
 #include "core/model/errors.h"
@@ -146,36 +147,70 @@ private:
 
     /// What has a name of its own may be spoken of from anywhere.
     bool isEnough() {
-        std::set<std::string> names, kinds;
+        return !namedOneGoes() && !nameIsTaken() && !namedOneComesBack() && !becameOneElsewhere();
+    }
+
+    bool namedOneGoes() const {
+        return std::ranges::any_of(m_coming, [&](const auto& one) {
+            const Atom* mine = held(one.first);
+            return mine != nullptr && mine->alive && !one.second.alive &&
+                   nameOf(*mine->thing) != nullptr;
+        });
+    }
+
+    /// Whether what comes under a name that is new for it may find it taken: by another that comes,
+    /// or by one that is here, which may keep its name though it comes under another one.
+    bool nameIsTaken() {
+        std::map<std::string, Slot> names;
+        std::set<std::string> kinds;
         for (const auto& [slot, atom] : m_coming) {
+            if (!atom.alive || nameOf(*atom.thing) == nullptr)
+                continue;
+            const std::string key = desks::keyOf(*atom.thing);
             const Atom* mine = held(slot);
-            const bool lives = mine != nullptr && mine->alive;
-            if (lives && !atom.alive && nameOf(*mine->thing) != nullptr)
-                return false;
-            if (atom.alive && nameOf(*atom.thing) != nullptr &&
-                !(lives && desks::keyOf(*mine->thing) == desks::keyOf(*atom.thing))) {
-                if (!names.insert(desks::keyOf(*atom.thing)).second)
-                    return false;
-                kinds.insert(std::string(kindOf(*atom.thing)));
-            }
+            if (mine != nullptr && mine->alive && desks::keyOf(*mine->thing) == key)
+                continue;
+            if (!names.emplace(key, slot).second)
+                return true;
+            kinds.insert(std::string(kindOf(*atom.thing)));
         }
+        for (const std::string& kind : kinds)
+            for (const Sixteen& uuid : log::uuidsOfKind(m_db, kind))
+                if (const auto carried = log::carried(m_db, uuid)) {
+                    const auto at = names.find(desks::keyOf(thingOf(m_known, carried->content)));
+                    if (at != names.end() && at->second != m_known.find(uuid))
+                        return true;
+                }
+        return false;
+    }
+
+    /// What comes back may find its name taken.
+    bool namedOneComesBack() const {
         std::set<Slot> spokenOf;
-        for (const Desk* desk : {&std::as_const(m_read.desk), &m_coming})
+        for (const Desk* desk : {&m_read.desk, &m_coming})
             for (const auto& [slot, atom] : *desk)
                 if (atom.alive)
                     eachReference(*atom.thing, [&](Slot of) { spokenOf.insert(of); });
-        for (const auto& [slot, atom] : m_read.desk) // what comes back may find its name taken
-            if (!atom.alive && !m_coming.contains(slot) && spokenOf.contains(slot) &&
-                (!atom.thing || nameOf(*atom.thing) != nullptr))
-                return false;
-        for (const std::string& kind : kinds)
-            for (const Sixteen& uuid : log::uuidsOfKind(m_db, kind)) {
-                const auto carried = log::carried(m_db, uuid);
-                if (m_known.find(uuid) == 0 || !m_coming.contains(m_known.find(uuid)))
-                    if (carried && names.contains(desks::keyOf(thingOf(m_known, carried->content))))
-                        return false;
-            }
-        return true;
+        return std::ranges::any_of(m_read.desk, [&](const auto& one) {
+            const auto& [slot, atom] = one;
+            return !atom.alive && !m_coming.contains(slot) && spokenOf.contains(slot) &&
+                   (!atom.thing || nameOf(*atom.thing) != nullptr);
+        });
+    }
+
+    /// Whether what comes says that it is one with something that lives here: that goes, whatever
+    /// name it has (sameones.h).
+    bool becameOneElsewhere() const {
+        std::set<Sixteen> notes;
+        for (const auto& [slot, atom] : m_read.desk)
+            if (atom.alive && isOneByName(*atom.thing))
+                notes.insert(noteOf(m_known.uuid(slot)));
+        return std::ranges::any_of(m_coming, [&](const auto& one) {
+            return one.second.thing && isOneByName(*one.second.thing) &&
+                   std::ranges::any_of(one.second.trail, [&](const log::Step& step) {
+                       return notes.contains(step.revision);
+                   });
+        });
     }
 
     Slots& m_known;

@@ -104,14 +104,16 @@ void noteHeld(log::Connection& db, const Slots& known, const Desk& after,
 
 /// In one transaction.
 desks::MergeReport takeOne(log::Log& log, const Sixteen& store, const std::vector<Atom>& atoms,
-                           const Places& places) {
+                           const Places& places, Reads reads) {
     desks::MergeReport report;
     log.together([&] {
         log::Connection& db = log::connectionOf(log);
         requireMeets(log, store);
         Slots known;
         const Desk coming = deskOf(known, atoms, places);
-        const desks::ReadDesk before = desks::readAround(known, log, coming);
+        const desks::ReadDesk before = reads == Reads::Around
+                                           ? desks::readAround(known, log, coming)
+                                           : desks::readDesk(known, log);
         std::set<Slot> met;
         for (const auto& [slot, atom] : before.desk)
             if (log::sentOf(db, known.uuid(slot)))
@@ -135,9 +137,9 @@ void leaveOut(Came& came, const Atom& atom, const Words& why) {
 
 /// Piece by piece where one of them may not stand in a log: the others are taken.
 void takePieces(log::Log& log, const Sixteen& store, const std::vector<Atom>& atoms,
-                const Places& places, Came& came) {
+                const Places& places, Reads reads, Came& came) {
     try {
-        add(came.report, takeOne(log, store, atoms, places));
+        add(came.report, takeOne(log, store, atoms, places, reads));
         return;
     } catch (const BadInput& error) {
         if (places.size() == 1) {
@@ -146,8 +148,8 @@ void takePieces(log::Log& log, const Sixteen& store, const std::vector<Atom>& at
         }
     }
     const auto middle = places.begin() + static_cast<std::ptrdiff_t>(places.size() / 2);
-    takePieces(log, store, atoms, Places(places.begin(), middle), came);
-    takePieces(log, store, atoms, Places(middle, places.end()), came);
+    takePieces(log, store, atoms, Places(places.begin(), middle), reads, came);
+    takePieces(log, store, atoms, Places(middle, places.end()), reads, came);
 }
 
 /// What can be taken: what says what it was sent as, and speaks of what comes or is known here.
@@ -185,7 +187,7 @@ std::vector<Atom> sensible(log::Connection& db, const std::vector<Atom>& atoms, 
 } // namespace
 
 Came takeIn(log::Log& log, const Sixteen& store, const std::vector<Atom>& all,
-            const Progress& progress) {
+            const Progress& progress, Reads reads) {
     using Clock = std::chrono::steady_clock;
     Came came;
     std::int64_t done = 0;
@@ -200,7 +202,7 @@ Came takeIn(log::Log& log, const Sixteen& store, const std::vector<Atom>& all,
     for (const Places& unit : units) {
         tell(progress, done, static_cast<std::int64_t>(atoms.size()));
         const auto begin = Clock::now();
-        takePieces(log, store, atoms, unit, came);
+        takePieces(log, store, atoms, unit, reads, came);
         done += static_cast<std::int64_t>(unit.size());
         // who waits to write comes in between: SQLite lets in whoever asks first
         if (&unit != &units.back())

@@ -21,10 +21,14 @@ struct Came {
     std::map<store::Sixteen, std::int64_t> leftOutFrom{};
 };
 
+/// What of the log is read for what comes: what it may touch (desks/part.h). A test takes all of
+/// it, to hold the one against the other.
+enum class Reads { Around, Whole };
+
 /// Takes them in small transactions while the log meets that store, and notes of each what the
 /// store has. Throws LogError; Cancelled between two transactions: what was taken stays.
 Came takeIn(log::Log& log, const store::Sixteen& store, const std::vector<store::Atom>& atoms,
-            const Progress& progress = {});
+            const Progress& progress = {}, Reads reads = Reads::Around);
 
 /// What more was told, of another take.
 void add(desks::MergeReport& all, desks::MergeReport&& more);
