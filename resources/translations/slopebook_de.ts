@@ -8976,14 +8976,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Abgleich mit dem Speicher…</translation>
     </message>
     <message>
-        <source>Store not reached since %1: %2; work goes on</source>
-        <translation>Speicher seit %1 nicht erreicht: %2; die Arbeit geht weiter</translation>
-    </message>
-    <message>
-        <source>Store not met since %1: %2; work goes on</source>
-        <translation>Kein Abgleich mit dem Speicher seit %1: %2; die Arbeit geht weiter</translation>
-    </message>
-    <message>
         <source>The store was not met yet</source>
         <translation>Noch kein Abgleich mit dem Speicher</translation>
     </message>
@@ -9088,6 +9080,38 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>This log meets the store %1.</source>
         <translation>Dieses Protokoll gleicht sich mit dem Speicher %1 ab.</translation>
+    </message>
+    <message>
+        <source>It is not tried again by itself: Log, Shared store, Meet now does.</source>
+        <translation>Von selbst wird es nicht wieder versucht; das tut Protokoll, Gemeinsamer Speicher, Jetzt abgleichen.</translation>
+    </message>
+    <message>
+        <source>Store not met since %1: %2</source>
+        <translation>Kein Abgleich mit dem Speicher seit %1: %2</translation>
+    </message>
+    <message>
+        <source>Store not reached since %1: %2</source>
+        <translation>Speicher seit %1 nicht erreicht: %2</translation>
+    </message>
+    <message>
+        <source>last met: %1</source>
+        <translation>letzter Abgleich: %1</translation>
+    </message>
+    <message>
+        <source>it was not met yet</source>
+        <translation>noch kein Abgleich</translation>
+    </message>
+    <message>
+        <source>work goes on</source>
+        <translation>die Arbeit geht weiter</translation>
+    </message>
+    <message>
+        <source>Store not met; choices are open</source>
+        <translation>Kein Abgleich; Wahlen sind offen</translation>
+    </message>
+    <message>
+        <source>Last news, %1: in the list.</source>
+        <translation>Zuletzt Neues, %1: in der Liste.</translation>
     </message>
 </context>
 <context>
@@ -11967,6 +11991,10 @@ ein Maximalversuch</translation>
         <source>The log will meet the store no more. Nothing that it holds changes, and nothing in the store. It can join again.</source>
         <translation>Das Protokoll gleicht sich dann nicht mehr mit dem Speicher ab. Nichts darin ändert sich, und nichts im Speicher. Es kann wieder beitreten.</translation>
     </message>
+    <message>
+        <source>The log is still being checked. It meets its store once that is done.</source>
+        <translation>Das Protokoll wird noch geprüft. Danach gleicht es sich mit seinem Speicher ab.</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::MatrixView</name>
@@ -12052,6 +12080,14 @@ ein Maximalversuch</translation>
     <message>
         <source>What is joined is one from now on: everything that either log holds of it stands under the one that is left.</source>
         <translation>Was vereint wird, ist von da an eins: Alles, was eines der Protokolle davon hält, steht unter dem, das bleibt.</translation>
+    </message>
+    <message>
+        <source>It is not what was shown before: the log was written to meanwhile.</source>
+        <translation>Es ist nicht, was vorher gezeigt wurde: In das Protokoll wurde inzwischen geschrieben.</translation>
+    </message>
+    <message>
+        <source>A backup was made first, in %1. To undo the merge go back to it: Log, Go back to a backup.</source>
+        <translation>Zuerst wurde eine Sicherung angelegt, in %1. Um die Aufnahme rückgängig zu machen, gehen Sie auf sie zurück: Protokoll, Auf eine Sicherung zurückgehen.</translation>
     </message>
 </context>
 <context>
