@@ -174,7 +174,7 @@ std::vector<CeilingPoint> ceilingCurve(const LadderJudge& judge, const Loads& al
         const double kg = kilograms(point.ceiling.exact);
         point.withinCeiling = kg <= ceiling;
         if (judge.profile.oneRm)
-            point.percent = 100 * kg / judge.profile.oneRm->estimate;
+            point.percent = 100 * kg / estimateToPlanWith(*judge.profile.oneRm);
         const auto width = [&](Loads ladder) -> std::optional<double> {
             if (ladder.empty())
                 return std::nullopt;

@@ -202,6 +202,13 @@ Answer<Profile> profile(const Lift& lift, const Answer<Mvt>& mvt, const LiftSess
               .heaviest = line->xMax,
               .beyond = beyond,
               .notes = {}};
+    if (p.oneRm && p.oneRm->calibrated) {
+        // Other days' pairs do not take back what was lifted on this one.
+        const double lifted = p.heaviestLifted();
+        p.oneRm->calibrated = std::max(*p.oneRm->calibrated, lifted);
+        if (auto& plan = p.oneRm->calibratedToPlan)
+            plan = stats::Interval{std::max(plan->low, lifted), std::max(plan->high, lifted)};
+    }
     p.notes = notesOf(lift, p);
     return p;
 }

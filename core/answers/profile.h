@@ -28,7 +28,8 @@ struct OneRm {
     std::optional<stats::Interval> straight = {};
     /// The least and the most, kg, by which a straight line errs where the athlete bends.
     stats::Interval bend = {};
-    /// Where Beyond holds a calibration: the estimate and the interval to plan with, taken by it.
+    /// Where Beyond holds a calibration: the estimate and the interval to plan with, taken by it
+    /// and by what was lifted that day, under which neither reaches.
     std::optional<double> calibrated = {};
     std::optional<stats::Interval> calibratedToPlan = {};
     double reach = 0; ///< heaviest load / estimate

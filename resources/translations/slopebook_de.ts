@@ -328,7 +328,7 @@
     </message>
     <message>
         <source>too small to matter</source>
-        <translation>zu klein, um zu zählen</translation>
+        <translation>zu klein, um bedeutsam zu sein</translation>
     </message>
     <message>
         <source>%1, ±%2</source>
@@ -708,7 +708,7 @@
     </message>
     <message>
         <source>A &lt;b&gt;squad&lt;/b&gt; between two blocks: each athlete&apos;s change, as it is and drawn to all, their mean, and how many better or worse chance would give. Half of what a day does is shared by all who were tested that day, and no number of athletes lessens it. Of a block or a stretch of days all sessions are made one; a test of the battery is then the mean of its sessions.</source>
-        <translation>Ein &lt;b&gt;Kader&lt;/b&gt; zwischen zwei Blöcken: die Änderung jedes Athleten, wie sie ist und zu allen gezogen, ihr Mittel, und wie viele besser oder schlechter der Zufall ergäbe. Die Hälfte dessen, was ein Tag ausmacht, teilen alle, die an ihm getestet wurden, und keine Zahl von Athleten verringert sie. Von einem Block oder einer Folge von Tagen werden alle Einheiten zu einer gemittelt; ein Test der Batterie ist dann das Mittel seiner Einheiten.</translation>
+        <translation>Ein &lt;b&gt;Kader&lt;/b&gt; zwischen zwei Blöcken: die Änderung jedes Athleten, wie sie ist und zum Mittel hin gezogen, ihr Mittel, und wie viele besser oder schlechter der Zufall ergäbe. Die Hälfte dessen, was ein Tag ausmacht, teilen alle, die an ihm getestet wurden, und keine Zahl von Athleten verringert sie. Von einem Block oder einer Folge von Tagen werden alle Einheiten zu einer gemittelt; ein Test der Batterie ist dann das Mittel seiner Einheiten.</translation>
     </message>
     <message>
         <source>Ctrl+U shows &lt;b&gt;what is due&lt;/b&gt;: what somebody was not tested in since the running block began, for over so many weeks, or more than a week before most of the others.</source>
@@ -997,7 +997,7 @@
     </message>
     <message>
         <source>Bar: change against the chosen block with its %1 interval, thick the part that decides “held”, in units of what matters; right is better. Grey: too small to matter. Hatched: not comparable. Arrow: runs on beyond the scale.</source>
-        <translation>Balken: Änderung gegen den gewählten Block mit ihrem Intervall zu %1, dick der Teil, der über „gehalten“ entscheidet, in Einheiten der kleinsten bedeutsamen Änderung; rechts ist besser. Grau: zu klein, um zu zählen. Schraffiert: nicht vergleichbar. Pfeil: geht über die Skala hinaus.</translation>
+        <translation>Balken: Änderung gegen den gewählten Block mit ihrem Intervall zu %1, dick der Teil, der über „gehalten“ entscheidet, in Einheiten der kleinsten bedeutsamen Änderung; rechts ist besser. Grau: zu klein, um bedeutsam zu sein. Schraffiert: nicht vergleichbar. Pfeil: geht über die Skala hinaus.</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -5115,7 +5115,7 @@
     </message>
     <message>
         <source>%1; shows from %2</source>
-        <translation>%1; zeigt ab %2</translation>
+        <translation>%1; zeigt sich ab %2</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -5215,15 +5215,15 @@
     </message>
     <message>
         <source>%1 points (%2 to %3): no clear change; shows from %4</source>
-        <translation>%1 Punkte (%2 bis %3): keine klare Änderung; zeigt ab %4</translation>
+        <translation>%1 Punkte (%2 bis %3): keine klare Änderung; zeigt sich ab %4</translation>
     </message>
     <message>
         <source>%1 points (%2 to %3): no clear change, leaning to more uneven; shows from %4</source>
-        <translation>%1 Punkte (%2 bis %3): keine klare Änderung, eher ungleicher; zeigt ab %4</translation>
+        <translation>%1 Punkte (%2 bis %3): keine klare Änderung, eher ungleicher; zeigt sich ab %4</translation>
     </message>
     <message>
         <source>%1 points (%2 to %3): no clear change, leaning to less uneven; shows from %4</source>
-        <translation>%1 Punkte (%2 bis %3): keine klare Änderung, eher weniger ungleich; zeigt ab %4</translation>
+        <translation>%1 Punkte (%2 bis %3): keine klare Änderung, eher weniger ungleich; zeigt sich ab %4</translation>
     </message>
     <message>
         <source>published, not yours</source>
@@ -6263,7 +6263,7 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>by the log&apos;s own maxima; the line reads %1</source>
-        <translation>nach den Maxima des Protokolls selbst; die Gerade liest %1</translation>
+        <translation>nach den Maxima des Protokolls selbst; die Gerade ergibt %1</translation>
     </message>
     <message>
         <source>reach %1, extrapolated very far</source>
@@ -8631,7 +8631,7 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>the same drawn to all</source>
-        <translation>dieselbe, zu allen gezogen</translation>
+        <translation>dieselbe, zum Mittel hin gezogen</translation>
     </message>
     <message>
         <source>mean of all</source>
@@ -9634,7 +9634,7 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>whole and sound</source>
-        <translation>ganz und heil</translation>
+        <translation>vollständig und unbeschädigt</translation>
     </message>
     <message>
         <source>damaged</source>
@@ -10130,7 +10130,7 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>&amp;Keep what stands</source>
-        <translation>Stehendes &amp;behalten</translation>
+        <translation>Bisheriges &amp;behalten</translation>
     </message>
     <message>
         <source>&amp;Take the other side</source>
@@ -10139,8 +10139,8 @@ liegt über dem geschätzten 1RM</translation>
     <message numerus="yes">
         <source>%n choices wait. One side of each counts until then; the choice goes along to the other log with the next merge.</source>
         <translation>
-            <numerusform>(1) %n Wahl wartet. Bis dahin zählt eine der Seiten; die Wahl geht mit der nächsten Aufnahme in das andere Protokoll. (2) %n Wahlen warten. Bis dahin zählt jeweils eine Seite; die Wahl geht mit der nächsten Aufnahme in das andere Protokoll.</numerusform>
-            <numerusform>(1) %n Wahl wartet. Bis dahin zählt eine der Seiten; die Wahl geht mit der nächsten Aufnahme in das andere Protokoll. (2) %n Wahlen warten. Bis dahin zählt jeweils eine Seite; die Wahl geht mit der nächsten Aufnahme in das andere Protokoll.</numerusform>
+            <numerusform>%n Wahl wartet. Bis dahin zählt eine der Seiten; die Wahl geht mit der nächsten Aufnahme in das andere Protokoll.</numerusform>
+            <numerusform>%n Wahlen warten. Bis dahin zählt jeweils eine Seite; die Wahl geht mit der nächsten Aufnahme in das andere Protokoll.</numerusform>
         </translation>
     </message>
     <message>
@@ -11947,8 +11947,8 @@ ein Maximalversuch</translation>
     <message numerus="yes">
         <source>%n choices between two logs wait: Log, Choose between two sides.</source>
         <translation>
-            <numerusform>(1) %n Wahl zwischen zwei Protokollen wartet: Protokoll, Zwischen zwei Seiten wählen. (2) %n Wahlen zwischen zwei Protokollen warten: Protokoll, Zwischen zwei Seiten wählen.</numerusform>
-            <numerusform>(1) %n Wahl zwischen zwei Protokollen wartet: Protokoll, Zwischen zwei Seiten wählen. (2) %n Wahlen zwischen zwei Protokollen warten: Protokoll, Zwischen zwei Seiten wählen.</numerusform>
+            <numerusform>%n Wahl zwischen zwei Protokollen wartet: Protokoll, Zwischen zwei Seiten wählen.</numerusform>
+            <numerusform>%n Wahlen zwischen zwei Protokollen warten: Protokoll, Zwischen zwei Seiten wählen.</numerusform>
         </translation>
     </message>
     <message>
@@ -14286,7 +14286,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>To be said first: %1</source>
-        <translation>Erst zu sagen: %1</translation>
+        <translation>Noch offen: %1</translation>
     </message>
     <message>
         <source>Counting</source>

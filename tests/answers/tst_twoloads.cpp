@@ -46,6 +46,7 @@ private Q_SLOTS:
     void calibration();
     void calibrationPairs();
     void plansTakeTheCalibratedEstimate();
+    void whatWasLiftedIsNotTakenBack();
     void followedWithoutALine();
 };
 
@@ -147,6 +148,22 @@ void TestTwoLoads::aDevicesBiasIsTakenOffOnce() {
     QVERIFY(f && f->sessions[1].change && f->sessions[2].change);
     CHECK_NEAR(f->sessions[1].change->read.change, 0, 1e-12);
     CHECK_NEAR(f->sessions[2].change->read.change, 0, 1e-12);
+}
+
+// 106.7 kg by the line, taken down by 30 %, is less than the 90 kg that were lifted that day.
+void TestTwoLoads::whatWasLiftedIsNotTakenBack() {
+    const auto points = tests::session(1, {{40, 1.1}, {60, 0.862}, {80, 0.618}, {90, 0.50}});
+    const std::vector<EstimatePair> pairs{
+        {AthleteId{1}, 130, 100}, {AthleteId{2}, 143, 110}, {AthleteId{2}, 104, 80}};
+    Beyond beyond;
+    beyond.calibration = *calibrate(pairs, AthleteId{1});
+    const auto made =
+        profile(tests::benchPull(), tests::coachMvt(0.30, 0.03), points, 0.95, beyond);
+    QVERIFY(made && made->oneRm && plansCalibrated(*made->oneRm));
+    QVERIFY(beyond.calibration->calibrated(made->oneRm->estimate) < 85);
+    QCOMPARE(estimateToPlanWith(*made->oneRm), 90.0);
+    QCOMPARE(toPlanWith(*made->oneRm)->low, 90.0);
+    QVERIFY(toPlanWith(*made->oneRm)->high >= 90);
 }
 
 // A profile that holds a calibration shows both; plans take the calibrated one.

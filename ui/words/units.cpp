@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/units.h"
 
+#include "core/model/figures.h"
+
 #include <QCoreApplication>
 #include <QDate>
 #include <QLocale>
 
+#include <charconv>
 #include <cmath>
+#include <string>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -22,9 +26,12 @@ QLocale showing() {
 }
 
 double rounded(double value, int decimals) {
-    const double power = std::pow(10.0, decimals);
-    const double r = std::round(value * power) / power;
-    return r == 0 ? 0 : r;
+    if (!std::isfinite(value))
+        return value;
+    const std::string written = slopebook::fixed(value, decimals); // one rounding for all texts
+    double r = 0;
+    std::from_chars(written.data(), written.data() + written.size(), r);
+    return r;
 }
 
 } // namespace

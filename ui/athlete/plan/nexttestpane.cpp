@@ -103,9 +103,8 @@ void NextTestPane::fitPicture(int height) {
 void NextTestPane::nameSettings() {
     const QString reps =
         m_reps->value() > 0 ? tr("%1 reps a set").arg(m_reps->value()) : tr("reps as before");
-    m_settings->setText(tr("%1 steps, %2, up to %3 of the 1RM, intervals by %4")
-                            .arg(QString::number(m_steps->value()), reps, m_heaviest->text(),
-                                 m_known->currentText()));
+    m_settings->setText(tr("%1 steps, %2, up to %3 of the 1RM")
+                            .arg(QString::number(m_steps->value()), reps, m_heaviest->text()));
 }
 
 void NextTestPane::setUnit(LoadUnit unit) {

@@ -3,6 +3,7 @@
 
 #include "core/answers/barfit.h"
 #include "core/answers/maxwords.h"
+#include "core/answers/method.h"
 #include "core/answers/plansummary.h"
 #include "core/answers/restrictedflow.h"
 #include "core/model/errors.h"
@@ -318,6 +319,7 @@ void PlanPage::showPlan(const answers::Plan& plan) {
         cautions << planwords::cautionTexts({answers::relationCaution(name)}, m_choice.unit);
     if (plan.restrictedFlow)
         cautions << said(answers::restrictedFlowSentences(), m_choice.unit);
+    cautions << said(answers::cautionWords(false), m_choice.unit).join(u' ');
     m_cautions->setText(cautions.join(u"\n"_s));
     showChosen();
 }
