@@ -12214,12 +12214,12 @@ ein Maximalversuch</translation>
         <translation>Wiederholungen wie zuvor</translation>
     </message>
     <message>
-        <source>%1 steps, %2, up to %3 of the 1RM, intervals by %4</source>
-        <translation>%1 Stufen, %2, bis %3 des 1RM, Intervalle: %4</translation>
-    </message>
-    <message>
         <source>Test with %1. %2</source>
         <translation>Teste mit %1. %2</translation>
+    </message>
+    <message>
+        <source>%1 steps, %2, up to %3 of the 1RM</source>
+        <translation>%1 Stufen, %2, bis %3 des 1RM</translation>
     </message>
 </context>
 <context>
