@@ -5,6 +5,7 @@
 #include "core/log/storerows.h"
 #include "core/meetings/joining.h"
 #include "core/meetings/meet.h"
+#include "core/store/thingjson.h"
 #include "tests/desks/randomedits.h"
 #include "tests/log/carriedlogs.h"
 #include "tests/log/otherthings.h"
