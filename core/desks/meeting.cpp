@@ -31,17 +31,18 @@ bool saysMore(const Thing& lost, const Thing& holder) {
 } // namespace
 
 Meeting::Meeting(Slots& theSlots, Desk& mine, const Desk& theirs, const Rules& theRules,
-                 const std::set<Slot>* metBefore)
+                 const MetBefore* met)
     : known(theSlots), desk(mine), rules(theRules) {
     for (const auto& [slot, atom] : mine)
-        if (!theirs.contains(slot) && (metBefore == nullptr || !metBefore->contains(slot)))
+        if (!theirs.contains(slot) && (met == nullptr || !met->things.contains(slot)))
             m_newlyMet.insert(slot);
     for (const auto& [slot, atom] : theirs)
         if (!mine.contains(slot))
             m_newlyMet.insert(slot);
-    if (metBefore == nullptr)
+    if (met == nullptr)
         return;
-    m_stored = *metBefore;
+    m_stored = met->things;
+    m_notOurs = met->notOurs;
     for (const auto& [slot, atom] : theirs)
         m_stored.insert(slot);
 }
@@ -66,9 +67,10 @@ void Meeting::placeAll() {
         if (key.empty())
             continue;
         const auto [at, isNew] = m_holders.emplace(std::move(key), slot);
-        // what others may speak of already, in squads that are not seen here, stays what it is
+        // what others may speak of already, in squads that are not seen here, stays what it is; and
+        // what this desk may not write would wait for ever with another name
         const auto rank = [&](Slot one) {
-            return std::pair(!m_stored.contains(one), known.uuid(one));
+            return std::tuple(!m_notOurs.contains(one), !m_stored.contains(one), known.uuid(one));
         };
         if (!isNew && rank(slot) < rank(at->second))
             at->second = slot;

@@ -10,8 +10,7 @@ namespace slopebook::desks {
 
 class Meeting {
 public:
-    Meeting(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules,
-            const std::set<Slot>* metBefore);
+    Meeting(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules, const MetBefore* met);
     Meeting(const Meeting&) = delete;
     Meeting& operator=(const Meeting&) = delete;
 
@@ -45,6 +44,8 @@ public:
     void list(Why why, Slot about, const Atom& lost);
     /// What was noted becomes things that travel.
     void writeList();
+    /// Whether a store has it; of two desks that meet: no.
+    bool isStored(Slot slot) const { return m_stored.contains(slot); }
     /// By kind, number and UUID: alike on both desks.
     void sort(std::vector<Slot>& some) const;
 
@@ -65,6 +66,7 @@ private:
 
     std::set<Slot> m_newlyMet; ///< known to one of the two desks alone
     std::set<Slot> m_stored;   ///< what a store has, which keeps its key; of two desks nothing
+    std::set<Slot> m_notOurs;  ///< what may not be written from here
     std::unordered_map<std::string, Slot> m_holders;
     std::vector<Noted> m_noted;
 };

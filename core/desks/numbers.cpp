@@ -22,9 +22,13 @@ std::optional<Row> rowOf(const Thing& thing) {
     return std::nullopt;
 }
 
-/// In the order in which the log numbers them.
+/// In the order in which the log numbers them. Of two under one number what a store has keeps it: a
+/// turn that is never sent (of another squad's athlete) would move what is for ever.
 void putInOrder(const Meeting& meeting, std::vector<Slot>& row) {
     meeting.sort(row);
+    std::ranges::stable_sort(row, {}, [&](Slot slot) {
+        return std::pair(*numberOf(*meeting.desk.at(slot).thing), !meeting.isStored(slot));
+    });
     const auto testOf = [&](Slot slot) {
         const auto* attempt = std::get_if<log::AttemptThing>(&*meeting.desk.at(slot).thing);
         return attempt == nullptr ? Slot{0} : raw(attempt->test);

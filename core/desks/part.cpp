@@ -136,13 +136,12 @@ private:
         return false;
     }
     std::vector<Sixteen> removedFromSessions() const {
-        std::vector<Sixteen> all;
+        std::set<Sixteen> sessions;
         for (const Desk* desk : {&m_read.desk, &m_coming})
             for (const auto& [slot, atom] : *desk)
                 if (atom.thing && std::holds_alternative<log::SessionThing>(*atom.thing))
-                    for (const Sixteen& uuid : log::uuidsRemovedFrom(m_db, m_known.uuid(slot)))
-                        all.push_back(uuid);
-        return all;
+                    sessions.insert(m_known.uuid(slot));
+        return log::uuidsRemovedFrom(m_db, sessions);
     }
 
     /// What has a name of its own may be spoken of from anywhere.

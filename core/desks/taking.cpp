@@ -267,10 +267,9 @@ void putInPlace(Meeting& meeting) {
 }
 } // namespace
 
-Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules,
-           const std::set<Slot>* metBefore) {
-    requireSense(known, theirs, metBefore == nullptr ? nullptr : &mine);
-    Meeting meeting(known, mine, theirs, rules, metBefore);
+Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules, const MetBefore* met) {
+    requireSense(known, theirs, met == nullptr ? nullptr : &mine);
+    Meeting meeting(known, mine, theirs, rules, met);
     takeStates(meeting, theirs, true, nullptr);
     const NoWords noWords(meeting);
     takeStates(meeting, theirs, false, rules.noWords ? &noWords : nullptr);

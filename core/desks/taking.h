@@ -48,14 +48,20 @@ struct Taken {
     std::vector<Told> told;
 };
 
+/// What is known of a store that a desk meets again and again.
+struct MetBefore {
+    std::set<Slot> things{};  ///< those of the desk's that the store has
+    std::set<Slot> notOurs{}; ///< of all, those that may not be written from here: others yield
+};
+
 /// Takes theirs into mine. Throws BadInput for what no desk holds: what speaks of nothing, a number
 /// outside 1 .. mostNumbered, a session that became one with itself, a choice that cannot be shown.
-/// Two whole desks: metBefore is nullptr. Where theirs is only what came since they last met, it
-/// is what of mine they have already, though theirs does not say it again; and mine must hold
+/// Two whole desks: met is nullptr. Where theirs is only what came since they last met, it
+/// says what of mine they have already, though theirs does not say it again; and mine must hold
 /// whatever speaks of, stands beside or is spoken of by what is in theirs; and all lifts, tests and
 /// devices, since any of them may have become one with what is spoken of.
 Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules = {},
-           const std::set<Slot>* metBefore = nullptr);
+           const MetBefore* met = nullptr);
 
 /// The slot itself while it lives; where a session, lift, test or device that became one with
 /// another is found now; 0: nowhere.

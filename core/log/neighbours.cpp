@@ -2,6 +2,7 @@
 #include "core/log/neighbours.h"
 
 #include "core/log/atoms.h"
+#include "core/log/contentreader.h"
 #include "core/log/query.h"
 
 namespace slopebook::log {
@@ -80,12 +81,15 @@ std::vector<Sixteen> uuidsOfRemovedSessions(Connection& db, const Sixteen& sessi
                            session));
 }
 
-std::vector<Sixteen> uuidsRemovedFrom(Connection& db, const Sixteen& session) {
-    return uuidsFrom(
-        Query(db,
-              "SELECT uuid FROM removed_atoms WHERE kind IN ('set', 'attempt', 'gap') AND "
-              "instr(content, ?) > 0",
-              session));
+std::vector<Sixteen> uuidsRemovedFrom(Connection& db, const std::set<Sixteen>& sessions) {
+    std::vector<Sixteen> all;
+    for (const char* kind : {"set", "attempt", "gap"})
+        visitRemoved(db, kind, [&](const RemovedAtom& removed) {
+            const auto of = removed.content ? parentOf(*removed.content) : std::nullopt;
+            if (of && sessions.contains(of->uuid))
+                all.push_back(removed.atom.uuid);
+        });
+    return all;
 }
 
 std::vector<Sixteen> uuidsRemovedAt(Connection& db, const std::string& kind, std::int64_t one) {

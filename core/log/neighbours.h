@@ -10,6 +10,7 @@
 #include "core/model/ids.h"
 
 #include <cstdint>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -28,9 +29,9 @@ std::vector<Sixteen> uuidsOfKind(Connection& db, const std::string& kind);
 std::vector<Sixteen> uuidsOfRepeats(Connection& db, SessionId session);
 /// The removed sessions that speak of that one: they became one with it, or repeated it.
 std::vector<Sixteen> uuidsOfRemovedSessions(Connection& db, const Sixteen& session);
-/// Sets, attempts and gaps that belonged to that session when they were removed. Reads every
-/// removed one.
-std::vector<Sixteen> uuidsRemovedFrom(Connection& db, const Sixteen& session);
+/// Sets, attempts and gaps that belonged to one of those sessions when they were removed. Reads
+/// every removed one, once.
+std::vector<Sixteen> uuidsRemovedFrom(Connection& db, const std::set<Sixteen>& sessions);
 /// What was removed from under one key: of a session its attempts, gaps or conditions, of an
 /// athlete his check loads.
 std::vector<Sixteen> uuidsRemovedAt(Connection& db, const std::string& kind, std::int64_t one);

@@ -6,6 +6,7 @@
 #include "core/desks/writing.h"
 #include "core/log/snapshot.h"
 #include "core/log/storerows.h"
+#include "core/meetings/going.h"
 #include "core/meetings/joining.h"
 #include "core/meetings/units.h"
 #include "core/model/errors.h"
@@ -102,6 +103,28 @@ void noteHeld(log::Connection& db, const Slots& known, const Desk& after,
     log::eraseUnsent(db, same);
 }
 
+/// What the store has of it, and what of that is not this login's to write.
+desks::MetBefore metBefore(log::Connection& db, const Slots& known, const Desk& before,
+                           const std::vector<Atom>& atoms, const Places& places) {
+    std::set<Sixteen> ours;
+    for (const log::JoinedSquad& squad : log::joinedSquads(db))
+        if (squad.mayWrite)
+            ours.insert(squad.id);
+    desks::MetBefore met;
+    for (const auto& [slot, atom] : before) {
+        const auto sent = log::sentOf(db, known.uuid(slot));
+        if (!sent || isKeptHere(*sent))
+            continue;
+        met.things.insert(slot);
+        if (!ours.contains(sent->squad))
+            met.notOurs.insert(slot);
+    }
+    for (const std::size_t i : places)
+        if (!ours.contains(atoms[i].squad))
+            met.notOurs.insert(known.find(atoms[i].uuid));
+    return met;
+}
+
 /// In one transaction.
 desks::MergeReport takeOne(log::Log& log, const Sixteen& store, const std::vector<Atom>& atoms,
                            const Places& places, Reads reads) {
@@ -114,10 +137,7 @@ desks::MergeReport takeOne(log::Log& log, const Sixteen& store, const std::vecto
         const desks::ReadDesk before = reads == Reads::Around
                                            ? desks::readAround(known, log, coming)
                                            : desks::readDesk(known, log);
-        std::set<Slot> met;
-        for (const auto& [slot, atom] : before.desk)
-            if (log::sentOf(db, known.uuid(slot)))
-                met.insert(slot);
+        const desks::MetBefore met = metBefore(db, known, before.desk, atoms, places);
         Desk after = before.desk;
         desks::Taken taken = desks::take(known, after, coming, {}, &met);
         keepKnownChoices(db, known, before.desk, after, taken);
@@ -169,6 +189,11 @@ std::vector<Atom> sensible(log::Connection& db, const std::vector<Atom>& atoms, 
         return spokenOf.contains(of.uuid) || log::atomOf(db, of.uuid) ||
                log::removedAtomOf(db, of.uuid);
     };
+    // of no use to who never had it: a turn of somebody in another squad, say
+    std::erase_if(good, [&](const Atom& atom) {
+        return !atom.alive && !log::carried(db, atom.uuid) &&
+               !std::ranges::all_of(spokenOf.at(atom.uuid), isThere);
+    });
     for (std::size_t before = 0; before != good.size();) {
         before = good.size();
         std::erase_if(good, [&](const Atom& atom) {

@@ -46,37 +46,79 @@ void addRemovedAndChoices(log::Connection& db, Uuids& all) {
     }
 }
 
-/// The athlete, and all that is his.
-Uuids allOf(const log::Log& log, const Sixteen& uuid, AthleteId athlete) {
+/// The athlete, and all that is his. athlete: nothing where he was removed.
+Uuids allOf(const log::Log& log, const Sixteen& uuid, std::optional<AthleteId> athlete) {
     log::Connection& db = log::connectionOf(log);
     Uuids all{uuid};
-    append(all, log::uuidsOfCheckLoads(db, athlete));
-    std::optional<Date> last;
-    for (const auto& session : log.sessions(athlete))
-        if (last != session.value.date) {
-            last = session.value.date;
-            append(all, log::uuidsOfDay(db, athlete, *last));
-        }
+    if (athlete) {
+        append(all, log::uuidsOfCheckLoads(db, *athlete));
+        std::optional<Date> last;
+        for (const auto& session : log.sessions(*athlete))
+            if (last != session.value.date) {
+                last = session.value.date;
+                append(all, log::uuidsOfDay(db, *athlete, *last));
+            }
+    }
     addRemovedAndChoices(db, all);
     return all;
 }
 
-/// Out of the rosters of the squad that he leaves.
-void leaveRosters(log::Log& log, AthleteId athlete, const Sixteen& squad, Uuids& his) {
+/// Whether a station is of that squad, as the store has it.
+bool isOf(log::Connection& db, const Sixteen& station, const Sixteen& squad) {
+    const auto sent = log::sentOf(db, station);
+    return sent && sent->squad == squad;
+}
+
+/// His turns in that squad's rosters, there or removed.
+Uuids turnsOf(log::Log& log, const Sixteen& athlete, const Sixteen& squad) {
     log::Connection& db = log::connectionOf(log);
-    for (Roster roster : log.rosters()) {
+    Uuids all = log::uuidsOfKind(db, "roster");
+    log::visitRemoved(db, "roster", [&](const log::RemovedAtom& one) {
+        if (one.content)
+            all.push_back(one.atom.uuid);
+    });
+    std::erase_if(all, [&](const Sixteen& uuid) {
+        const auto turn = log::carried(db, uuid);
+        return !turn || !turn->parent || !isOf(db, turn->parent->uuid, squad) ||
+               std::ranges::none_of(log::referencesOf(turn->content),
+                                    [&](const log::Reference& of) { return of.uuid == athlete; });
+    });
+    return all;
+}
+
+void forget(log::Connection& db, const Uuids& his) {
+    for (const Sixteen& uuid : his)
+        if (const auto removed = log::removedAtomOf(db, uuid))
+            log::forgetRemoved(db, *removed);
+    log::eraseSent(db, his);
+    log::eraseUnsent(db, his);
+}
+
+/// Out of the rosters of the squad that he leaves, without a removal: the store has none of his
+/// turns any more, and tells nobody.
+void leaveRosters(log::Log& log, std::optional<AthleteId> athlete, const Sixteen& uuid,
+                  const Sixteen& squad) {
+    log::Connection& db = log::connectionOf(log);
+    const Uuids turns = turnsOf(log, uuid, squad);
+    for (Roster roster : athlete ? log.rosters() : std::vector<Roster>()) {
         const auto station = log::atomOf(db, {.kind = "station", .one = raw(roster.station)});
-        const auto sent = station ? log::sentOf(db, station->uuid) : std::nullopt;
-        if (!sent || sent->squad != squad || std::erase(roster.athletes, athlete) == 0)
-            continue;
-        const auto place = log::atomOf(db, {.kind = "roster",
-                                            .one = raw(roster.station),
-                                            .two = log::dayNumber(roster.day),
-                                            .three = raw(athlete)});
-        if (place)
-            his.push_back(place->uuid);
-        log.setRoster(roster);
+        if (station && isOf(db, station->uuid, squad) && std::erase(roster.athletes, *athlete) > 0)
+            log.setRoster(roster);
     }
+    forget(db, turns);
+}
+
+/// He went and came back before this log heard of it: what it has of his turns is told again.
+void tellTurnsAgain(log::Log& log, const store::Departed& departed) {
+    log::Connection& db = log::connectionOf(log);
+    Uuids turns = turnsOf(log, departed.athlete, departed.squad);
+    std::erase_if(turns, [&](const Sixteen& uuid) {
+        const auto sent = log::sentOf(db, uuid);
+        return !sent || sent->version > departed.version;
+    });
+    log::eraseSent(db, turns);
+    for (const Sixteen& uuid : turns)
+        log::noteUnsent(db, uuid);
 }
 
 void settleChoices(log::Log& log, const Uuids& his) {
@@ -109,32 +151,31 @@ std::optional<Departing> letGo(log::Log& log, const Sixteen& store,
     log.together([&] {
         requireMeets(log, store);
         log::Connection& db = log::connectionOf(log);
-        const auto atom = log::atomOf(db, departed.athlete);
-        const auto sent = log::sentOf(db, departed.athlete);
-        if (!atom || atom->key.kind != "athlete" || !sent)
-            return;
-        const AthleteId athlete{atom->key.one};
-        if (sent->squad != departed.squad) { // he is here by way of the other squad
-            Uuids places;
-            leaveRosters(log, athlete, departed.squad, places);
+        if (departed.isBack) {
+            tellTurnsAgain(log, departed);
             return;
         }
-        gone = Departing{.name = log.athlete(athlete).value.name};
+        const auto atom = log::atomOf(db, departed.athlete);
+        const auto sent = log::sentOf(db, departed.athlete);
+        if (!sent || (atom && atom->key.kind != "athlete"))
+            return;
+        const auto athlete = atom ? std::optional(AthleteId{atom->key.one}) : std::nullopt;
+        leaveRosters(log, athlete, departed.athlete, departed.squad);
+        if (sent->squad != departed.squad) // he is here by way of the other squad
+            return;
         Uuids his = allOf(log, departed.athlete, athlete);
-        gone->stayed =
+        const bool stays =
             std::ranges::any_of(his, [&](const Sixteen& uuid) { return log::isUnsent(db, uuid); });
-        if (gone->stayed) {
+        if (athlete)
+            gone = Departing{.name = log.athlete(*athlete).value.name, .stayed = stays};
+        if (stays) {
             keepHere(log, his);
             return;
         }
-        leaveRosters(log, athlete, departed.squad, his);
         settleChoices(log, his);
-        takeOut(log, athlete);
-        for (const Sixteen& uuid : his)
-            if (const auto removed = log::removedAtomOf(db, uuid))
-                log::forgetRemoved(db, *removed);
-        log::eraseSent(db, his);
-        log::eraseUnsent(db, his);
+        if (athlete)
+            takeOut(log, *athlete);
+        forget(db, his);
     });
     return gone;
 }

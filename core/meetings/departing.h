@@ -18,7 +18,9 @@ struct Departing {
 
 /// Takes the athlete out of the log with all that was his: it is no removal, and nobody hears of
 /// it. Where something of it was not sent yet, all of it stays, and is not sent any more. Nothing
-/// where he is not here, or is here by way of another squad. Throws LogError.
+/// where he is not here. Where he is here by way of another squad he leaves this one's rosters;
+/// where he is back in this one his turns, which the store has no more, wait to be sent. Throws
+/// LogError.
 std::optional<Departing> letGo(log::Log& log, const store::Sixteen& store,
                                const store::Departed& departed);
 

@@ -39,9 +39,10 @@ public:
         return own(one.uuid);
     }
 
-    /// A roster of one squad cannot name an athlete of another: the store has no such thing.
+    /// A roster of one squad cannot name an athlete of another: who sees the one alone would be
+    /// told of somebody unknown.
     bool isOfOne(const log::Carried& one, const Sixteen& squad) {
-        if (one.kind != "roster" || !one.alive)
+        if (one.kind != "roster" || one.content.empty())
             return true;
         return std::ranges::all_of(
             log::referencesOf(one.content), [&](const log::Reference& spoken) {
@@ -117,8 +118,10 @@ Going whatGoes(const log::Log& log) {
             continue;
         }
         const Sixteen squad = squadOf(*carried);
-        if (std::ranges::find(writable, squad) == writable.end() ||
-            !squadOf.isOfOne(*carried, squad))
+        const bool ofOne = squadOf.isOfOne(*carried, squad);
+        if (!ofOne && !carried->alive)
+            going.untold.push_back(one.uuid); // the store never had it, or has none any more
+        else if (std::ranges::find(writable, squad) == writable.end() || !ofOne)
             ++going.held;
         else
             going.atoms.push_back(store::atomOf(*carried, squad));
@@ -149,18 +152,31 @@ void noteSent(log::Log& log, const Sixteen& store, std::span<const store::Atom> 
     });
 }
 
+// The marks last: where it ends early the next meeting finds the store gone back once more.
 void noteWentBack(log::Log& log, const Sixteen& store, std::int64_t n) {
-    log.together([&] {
+    std::vector<log::Unsent> later;
+    {
+        const log::Moment moment(log);
+        log::visitSent(log::connectionOf(log), n, [&](const log::Sent& one) {
+            later.push_back({.uuid = one.uuid, .squad = one.squad});
+        });
+    }
+    inPieces(log, std::span<const log::Unsent>(later), [&](std::span<const log::Unsent> some) {
         requireMeets(log, store);
         log::Connection& db = log::connectionOf(log);
         std::vector<log::Unsent> again;
         std::vector<Sixteen> uuids;
-        log::visitSent(db, n, [&](const log::Sent& one) {
-            again.push_back({.uuid = one.uuid, .squad = one.squad});
-            uuids.push_back(one.uuid);
-        });
+        for (const log::Unsent& one : some)
+            if (const auto sent = log::sentOf(db, one.uuid); sent && sent->version > n) {
+                again.push_back({.uuid = one.uuid, .squad = sent->squad});
+                uuids.push_back(one.uuid);
+            }
         log::noteUnsent(db, again);
         log::eraseSent(db, uuids);
+    });
+    log.together([&] {
+        requireMeets(log, store);
+        log::Connection& db = log::connectionOf(log);
         log::eraseMarksAbove(db, n);
         for (log::JoinedSquad squad : log::joinedSquads(db))
             if (squad.taken > n) {
@@ -179,6 +195,10 @@ void keepHere(log::Log& log, std::span<const Sixteen> uuids) {
             now.push_back(*one);
         }
     log::putSent(db, now);
+}
+
+bool isKeptHere(const log::Sent& sent) {
+    return sent.squad == nowhere;
 }
 
 } // namespace slopebook::meetings

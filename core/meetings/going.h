@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/log/log.h"
+#include "core/log/storerows.h"
 #include "core/store/atom.h"
 
 #include <cstdint>
@@ -26,11 +27,14 @@ Going whatGoes(const log::Log& log);
 void noteSent(log::Log& log, const Sixteen& store, std::span<const store::Atom> atoms,
               std::int64_t version);
 
-/// The store went back to what it was at n: what it had later waits again. In one transaction.
+/// The store went back to what it was at n: what it had later waits again. In small transactions;
+/// where it ends early the next meeting begins it anew.
 /// Throws LogError.
 void noteWentBack(log::Log& log, const Sixteen& store, std::int64_t n);
 
 /// They stay in this log and are sent nowhere any more. Within a transaction.
 void keepHere(log::Log& log, std::span<const Sixteen> uuids);
+/// Whether that was done with it.
+bool isKeptHere(const log::Sent& sent);
 
 } // namespace slopebook::meetings

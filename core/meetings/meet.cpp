@@ -47,6 +47,15 @@ Known knownBy(const log::Log& log) {
     return known;
 }
 
+/// It is no work that is taken back.
+class StoppedOnTheWay : public Cancelled {
+public:
+    const char* what() const noexcept override {
+        return "Stopped. What was taken and sent before stays; the next meeting goes on from "
+               "there.";
+    }
+};
+
 class Meeting {
 public:
     Meeting(log::Log& log, store::Connection& store, const std::string& now,
@@ -300,7 +309,11 @@ private:
 MeetingReport meet(log::Log& log, store::Connection& store, const std::string& now,
                    const Progress& progress) {
     log::passHold(log);
-    return Meeting(log, store, now, progress).hold();
+    try {
+        return Meeting(log, store, now, progress).hold();
+    } catch (const Cancelled&) {
+        throw StoppedOnTheWay();
+    }
 }
 
 } // namespace slopebook::meetings

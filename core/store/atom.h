@@ -60,10 +60,11 @@ struct Cursor {
     std::int64_t version = 0;
 };
 
-/// An athlete who is in another squad by now, with all that was his.
+/// An athlete who went to another squad, with all that was his but his turns: those are gone.
 struct Departed {
     Sixteen squad{}, athlete{};
     std::int64_t version = 0;
+    bool isBack = false; ///< and is in this one again
     friend bool operator==(const Departed&, const Departed&) = default;
 };
 

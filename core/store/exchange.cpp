@@ -133,15 +133,16 @@ Look pull(Connection& store, const std::optional<Mark>& highest, std::span<const
         "conflict}'::text[], a.kind), a.version",
         values, [&](const Rows& row) { atom(atomFrom(row)); }, stop);
     store.each(
-        "SELECT m.squad, m.athlete, m.version "
+        "SELECT m.squad, m.athlete, m.version, EXISTS (SELECT FROM slopebook.atoms AS a "
+        "WHERE a.id = m.athlete AND a.squad = m.squad) "
         "FROM unnest($1::uuid[], $2::bigint[]) AS c (squad, version) "
-        "JOIN slopebook.moved AS m ON m.squad = c.squad AND m.version > c.version "
-        "WHERE NOT EXISTS (SELECT FROM slopebook.atoms AS a WHERE a.id = m.athlete AND "
-        "a.squad = m.squad)",
+        "JOIN slopebook.moved AS m ON m.squad = c.squad AND m.version > c.version",
         values,
         [&](const Rows& row) {
-            gone(
-                {.squad = row.uuid(0, 0), .athlete = row.uuid(0, 1), .version = row.integer(0, 2)});
+            gone({.squad = row.uuid(0, 0),
+                  .athlete = row.uuid(0, 1),
+                  .version = row.integer(0, 2),
+                  .isBack = row.yes(0, 3)});
         },
         stop);
     moment.keep(stop);

@@ -1,0 +1,442 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What breaks without each rule by which desks and a store meet, at real logs and a real
+// PostgreSQL: each of these fails where its rule is taken away. The rules on values alone:
+// tst_taking; in the database alone: tst_storerules.
+#include "core/desks/conflictsides.h"
+#include "core/desks/merge.h"
+#include "tests/meetings/meetingworld.h"
+
+#include <atomic>
+#include <memory>
+#include <thread>
+
+using namespace slopebook;
+using namespace slopebook::test;
+using meetings::MeetingReport;
+namespace fs = std::filesystem;
+
+class TestTraps : public QObject {
+    Q_OBJECT
+    std::unique_ptr<StoreWorld> m_world;
+    std::unique_ptr<Folder> m_folder;
+    std::unique_ptr<MeetingDesk> m_rack, m_office;
+
+    static AthleteId anAthlete(const log::Log& log) {
+        for (const auto& one : log.athletes())
+            if (!log.sessions(one.id).empty())
+                return one.id;
+        throw std::runtime_error("nobody has a session");
+    }
+    static SessionId aSession(const log::Log& log) {
+        return log.sessions(anAthlete(log)).front().id;
+    }
+    static void addSet(const MeetingDesk& desk, double kg) {
+        log::Log log = desk.open();
+        log.add(aSession(log), log.lifts().front().id, ladderSet(kg, {0.8}));
+    }
+    static bool hasSet(const MeetingDesk& desk, double kg) {
+        const log::Log log = desk.open();
+        for (const auto& session : log.sessions(anAthlete(log)))
+            for (const auto& placed : log.session(session.id).sets)
+                if (placed.set.load == massFromKilograms(kg))
+                    return true;
+        return false;
+    }
+    static void setNote(const MeetingDesk& desk, const std::string& note) {
+        log::Log log = desk.open();
+        const auto session = log.sessions(anAthlete(log)).front();
+        SessionHead head = session.value;
+        head.note = note;
+        log.change(session.id, head);
+    }
+    static std::string noteAt(const MeetingDesk& desk) {
+        const log::Log log = desk.open();
+        return log.sessions(anAthlete(log)).front().value.note;
+    }
+    static void addAthlete(const MeetingDesk& desk, const std::string& name) {
+        log::Log log = desk.open();
+        log.add(Athlete{.name = name});
+    }
+    static bool hasAthlete(const MeetingDesk& desk, const std::string& name) {
+        const log::Log log = desk.open();
+        return std::ranges::any_of(log.athletes(),
+                                   [&](const auto& one) { return one.value.name == name; });
+    }
+
+    void dump() const {
+        m_world->server.run("pg_dump", "-Fc -f " + m_folder->path("dump").string() + " squad");
+    }
+    void restore() const {
+        m_world->server.sql("DROP DATABASE squad WITH (FORCE)", "postgres");
+        m_world->server.sql("CREATE DATABASE squad", "postgres");
+        m_world->server.run("pg_restore", "-d squad " + m_folder->path("dump").string());
+    }
+    std::int64_t countInStore() const { return m_world->count("slopebook.ticks") - 1; }
+
+    /// Until so many wait for another's transaction.
+    void waitForLocks(int count) const {
+        Connection admin = m_world->as("admin");
+        while (admin
+                   .ask("SELECT count(*) FROM pg_stat_activity WHERE datname = 'squad' AND "
+                        "wait_event_type = 'Lock'",
+                        {})
+                   .integer(0, 0) < count)
+            std::this_thread::sleep_for(std::chrono::milliseconds(2));
+    }
+
+    /// A meeting that is held up as it comes to push, while work is done; then it goes on.
+    MeetingReport meetWith(const MeetingDesk& desk, const std::function<void()>& work) const {
+        Connection holder = m_world->as("cora");
+        holder.run("BEGIN");
+        holder.run("SELECT slopebook.hold()");
+        MeetingReport report;
+        std::atomic<bool> failed = false;
+        std::thread meeting([&] {
+            try {
+                report = desk.meet();
+            } catch (const std::exception&) {
+                failed = true;
+            }
+        });
+        waitForLocks(1);
+        work();
+        holder.run("COMMIT");
+        meeting.join();
+        if (failed)
+            throw std::runtime_error("the meeting failed");
+        return report;
+    }
+
+    void meetAll() const {
+        for (int i = 0; i < 3; ++i) {
+            m_rack->meet();
+            m_office->meet();
+        }
+    }
+    void requireSame() const {
+        Connection cora = m_world->as("cora");
+        const Said there = saidByStore(cora);
+        for (const MeetingDesk* desk : {m_rack.get(), m_office.get()}) {
+            const std::string where = difference(saidBy(desk->file()), there);
+            QVERIFY2(where.empty(), where.c_str());
+            const std::string found = findingsIn(desk->file());
+            QVERIFY2(found.empty(), found.c_str());
+            QCOMPARE(desk->waiting(), 0);
+        }
+    }
+
+private Q_SLOTS:
+    void initTestCase() {
+        try {
+            m_world = std::make_unique<StoreWorld>();
+        } catch (const std::exception& error) {
+            QFAIL(error.what());
+        }
+    }
+    /// Two desks that know all of each other.
+    void init() {
+        QVERIFY(m_world);
+        beginAnew(*m_world);
+        m_folder = std::make_unique<Folder>();
+        const std::string cora = m_world->server.address("cora");
+        m_rack = std::make_unique<MeetingDesk>(*m_folder, "rack.slopebook", cora);
+        m_office = std::make_unique<MeetingDesk>(*m_folder, "office.slopebook", cora);
+        {
+            log::Log log = log::Log::create(m_rack->file());
+            addOtherThings(log, fillSeason(log));
+        }
+        m_office->create();
+        m_rack->join();
+        m_office->join();
+        meetAll();
+    }
+
+    // The mark: a store that went back and grew as far again by other writings is not the one that
+    // was met; the number alone says nothing.
+    void theMark() {
+        dump();
+        addSet(*m_rack, 61);
+        m_rack->meet(); // the store's next writing
+        const auto grown = countInStore();
+        restore();
+        addSet(*m_office, 62);
+        m_office->meet(); // another one under the same number
+        QCOMPARE(countInStore(), grown);
+        QVERIFY(m_rack->meet().wentBack);
+        meetAll();
+        QVERIFY(hasSet(*m_office, 61) && hasSet(*m_rack, 62));
+        requireSame();
+    }
+
+    // Acknowledgements in the mark: who has pushed and was never told anything since notices as
+    // well that the store lost it.
+    void acknowledgementsAreMarks() {
+        dump();
+        addSet(*m_rack, 61);
+        QCOMPARE(m_rack->meet().went, 1);
+        restore();
+        QVERIFY(m_rack->meet().wentBack);
+        m_office->meet();
+        QVERIFY(hasSet(*m_office, 61));
+        requireSame();
+    }
+
+    // Only pulls move the cursor: what another desk pushed between this one's pull and its push.
+    void onlyPullsMoveTheCursor() {
+        addSet(*m_rack, 61);
+        m_rack->meet(); // for the office to take
+        addAthlete(*m_office, "Came from the office");
+        log::Log log = m_office->open();
+        Connection store = m_world->as("cora");
+        bool once = false;
+        meetings::meet(log, store, "2026-03-14T09:30:00Z", [&](std::int64_t, std::int64_t of) {
+            if (of > 0 && !once) { // it has pulled, and is about to take
+                once = true;
+                addAthlete(*m_rack, "Came from the rack");
+                m_rack->meet();
+            }
+            return true;
+        });
+        QVERIFY(once);
+        m_office->meet();
+        QVERIFY(hasAthlete(*m_office, "Came from the rack"));
+        m_rack->meet();
+        requireSame();
+    }
+
+    // Trails, not contents: what was changed and changed back is new, though it was said before.
+    void whatWasSaidBeforeIsNew() {
+        const std::string first = noteAt(*m_rack);
+        setNote(*m_rack, "slept badly");
+        meetAll();
+        setNote(*m_office, first);
+        QCOMPARE(m_office->meet().went, 1);
+        m_rack->meet();
+        QCOMPARE(noteAt(*m_rack), first);
+        requireSame();
+    }
+
+    // No desk's identity: a copied file goes on twice, and both are desks.
+    void aCopiedDesk() {
+        const MeetingDesk copy(*m_folder, "copy.slopebook", m_rack->address());
+        fs::copy_file(m_rack->file(), copy.file());
+        addSet(*m_rack, 61);
+        addSet(copy, 62);
+        m_rack->meet();
+        copy.meet();
+        m_rack->meet();
+        for (const MeetingDesk* desk : {static_cast<const MeetingDesk*>(m_rack.get()), &copy})
+            QVERIFY(hasSet(*desk, 61) && hasSet(*desk, 62));
+        m_office->meet();
+        requireSame();
+    }
+
+    // Reviving parents: who has a new set is there, though somebody removed him meanwhile, between
+    // this desk's pull and its push; no store ever holds what lives under what does not.
+    void whoIsUsedIsThere() {
+        addAthlete(*m_rack, "Ada");
+        meetAll();
+        {
+            log::Log log = m_office->open();
+            for (const auto& one : log.athletes())
+                if (one.value.name == "Ada")
+                    log.add(SessionHead{.athlete = one.id, .date = day(2026, 4, 2)});
+        }
+        addSet(*m_rack, 61);
+        m_rack->meet();
+        log::Log log = m_office->open();
+        Connection store = m_world->as("cora");
+        bool once = false;
+        meetings::meet(log, store, "2026-03-14T09:30:00Z", [&](std::int64_t, std::int64_t of) {
+            if (of > 0 && !once) {
+                once = true;
+                {
+                    log::Log other = m_rack->open();
+                    for (const auto& one : other.athletes())
+                        if (one.value.name == "Ada")
+                            other.remove(one.id);
+                }
+                m_rack->meet();
+            }
+            return true;
+        });
+        QVERIFY(once);
+        QCOMPARE(m_world->count("slopebook.atoms AS a JOIN slopebook.atoms AS p ON p.id = a.parent "
+                                "WHERE a.alive AND NOT p.alive"),
+                 0);
+        meetAll();
+        QVERIFY(hasAthlete(*m_rack, "Ada") && hasAthlete(*m_office, "Ada"));
+        requireSame();
+    }
+
+    // Yielding keys: one of two new ones of a name gets another, and is listed.
+    void oneOfAName() {
+        addAthlete(*m_rack, "Ada");
+        addAthlete(*m_office, "Ada");
+        m_rack->meet();
+        const MeetingReport report = m_office->meet();
+        QCOMPARE(report.taken.renamed.size(), std::size_t(1));
+        QCOMPARE(report.taken.listed.size(), std::size_t(1));
+        QVERIFY(report.notTaken.empty());
+        meetAll();
+        QVERIFY(hasAthlete(*m_rack, "Ada") && hasAthlete(*m_rack, "Ada (2)"));
+        requireSame();
+    }
+
+    // Listing losers, under a name that comes of what lost: two desks that settle the same at the
+    // same time list it once.
+    void aLoserIsListedOnce() {
+        const MeetingDesk copy(*m_folder, "copy.slopebook", m_rack->address());
+        setNote(*m_rack, "slept badly");
+        fs::copy_file(m_rack->file(), copy.file());
+        setNote(*m_office, "slept well");
+        m_office->meet();
+        // both have taken before either has given
+        std::thread other;
+        meetWith(*m_rack, [&] {
+            other = std::thread([&] { copy.meet(); });
+            waitForLocks(2);
+        });
+        other.join();
+        copy.meet();
+        meetAll();
+        QCOMPARE(desks::openConflictCount(m_office->open()), std::size_t(1));
+        QVERIFY(noteAt(*m_office) == "slept badly" || noteAt(*m_office) == "slept well");
+        requireSame();
+    }
+
+    // Only the revisions that were sent are acknowledged: what was changed while they were on their
+    // way waits on.
+    void whatWasChangedMeanwhileWaits() {
+        setNote(*m_rack, "slept badly");
+        meetWith(*m_rack, [&] { setNote(*m_rack, "slept well after all"); });
+        QCOMPARE(m_rack->waiting(), 1);
+        meetAll();
+        QCOMPARE(noteAt(*m_office), std::string("slept well after all"));
+        requireSame();
+    }
+
+    // Of a store that went back what it lost counts as it is here, not as it was there.
+    void whatTheStoreForgotIsNotTaken() {
+        dump();
+        setNote(*m_rack, "slept badly");
+        meetAll();
+        restore();
+        meetAll();
+        QCOMPARE(noteAt(*m_rack), std::string("slept badly"));
+        QCOMPARE(noteAt(*m_office), std::string("slept badly"));
+        requireSame();
+    }
+
+    // Keys are parked, and asked for at the end: two names change places.
+    void namesChangePlaces() {
+        addAthlete(*m_rack, "Ada");
+        addAthlete(*m_rack, "Bela");
+        meetAll();
+        {
+            log::Log log = m_rack->open();
+            AthleteId ada{}, bela{};
+            for (const auto& one : log.athletes()) {
+                if (one.value.name == "Ada")
+                    ada = one.id;
+                if (one.value.name == "Bela")
+                    bela = one.id;
+            }
+            log.change(ada, Athlete{.name = "Cyd", .note = "was Ada"});
+            log.change(bela, Athlete{.name = "Ada", .note = "was Bela"});
+            log.change(ada, Athlete{.name = "Bela", .note = "was Ada"});
+        }
+        QVERIFY(m_rack->meet().notTaken.empty());
+        const MeetingReport report = m_office->meet();
+        QVERIFY(report.taken.renamed.empty() && report.taken.listed.empty());
+        const log::Log log = m_office->open();
+        for (const auto& one : log.athletes())
+            if (one.value.name == "Ada")
+                QCOMPARE(one.value.note, std::string("was Bela"));
+        requireSame();
+    }
+
+    // A day entered at two desks is one, and what belongs to the one follows: also what a third
+    // desk, which knew the other alone, adds later.
+    void whatBelongsFollows() {
+        const MeetingDesk copy(*m_folder, "copy.slopebook", m_rack->address());
+        const auto enter = [](const MeetingDesk& desk, double kg) {
+            log::Log log = desk.open();
+            for (const auto& one : log.sessions(anAthlete(log)))
+                if (one.value.date == day(2026, 4, 2)) {
+                    log.add(one.id, log.lifts().front().id, ladderSet(kg, {0.8}));
+                    return;
+                }
+            const auto session =
+                log.add(SessionHead{.athlete = anAthlete(log), .date = day(2026, 4, 2)});
+            log.add(session, log.lifts().front().id, ladderSet(kg, {0.8}));
+        };
+        enter(*m_rack, 61);
+        fs::copy_file(m_rack->file(), copy.file());
+        enter(*m_office, 62);
+        m_office->meet();
+        QCOMPARE(m_rack->meet().taken.joined.size(), std::size_t(1));
+        enter(copy, 63);
+        copy.meet();
+        meetAll();
+        const log::Log log = m_office->open();
+        std::size_t sessions = 0, sets = 0;
+        for (const auto& one : log.sessions(anAthlete(log)))
+            if (one.value.date == day(2026, 4, 2)) {
+                ++sessions;
+                sets += log.session(one.id).sets.size();
+            }
+        QCOMPARE(sessions, std::size_t(1));
+        QCOMPARE(sets, std::size_t(3));
+        requireSame();
+    }
+
+    // Simultaneous merges of two files both ways do not swap for ever.
+    void filesBothWaysAtOnce() {
+        setNote(*m_rack, "slept badly");
+        setNote(*m_office, "slept well");
+        for (int round = 0; round < 3; ++round) {
+            const fs::path was = m_folder->path("rack as it was");
+            fs::copy_file(m_rack->file(), was, fs::copy_options::overwrite_existing);
+            for (const auto& [mine, theirs] :
+                 {std::pair{m_rack->file(), m_office->file()}, std::pair{m_office->file(), was}}) {
+                log::Log log = log::Log::open(mine);
+                const bool nothing = desks::mergeInto(log, theirs).nothingNew;
+                QVERIFY(round < 2 || nothing);
+            }
+        }
+        QCOMPARE(noteAt(*m_rack), noteAt(*m_office));
+    }
+
+    // Two athletes of one name, in a squad that this login may only read and in its own: its own
+    // yields, for another name of the other could never be told.
+    void whatIsOnlyReadKeepsItsName() {
+        const auto admin = store::Address::read(m_world->server.address("admin"));
+        for (int i = 0; i < 4; ++i) { // whosever UUID is the lesser
+            const std::string name = "Ada " + std::string(1, static_cast<char>('A' + i));
+            const MeetingDesk judo(*m_folder, ("judo" + std::to_string(i)).c_str(),
+                                   m_world->server.address("dora"));
+            store::grant(admin, "dora", "Rowing", store::May::Nothing);
+            judo.create();
+            judo.join();
+            judo.meet();
+            addAthlete(judo, name);
+            judo.meet();
+            addAthlete(*m_rack, name);
+            m_rack->meet();
+            store::grant(admin, "dora", "Rowing", store::May::Read);
+            const MeetingReport report = judo.meet();
+            QCOMPARE(report.held, 0);
+            QCOMPARE(report.waiting, 0);
+            QCOMPARE(m_world->count("slopebook.atoms WHERE kind = 'athlete' AND squad = '" +
+                                    store::uuidText(m_world->judo) +
+                                    "' AND content ->> 'name' = '" + name + " (2)'"),
+                     1);
+            m_rack->meet();
+            QVERIFY(hasAthlete(*m_rack, name));
+        }
+    }
+};
+
+QTEST_GUILESS_MAIN(TestTraps)
+#include "tst_traps.moc"
