@@ -15,6 +15,7 @@
 #include "ui/window/quietlook.h"
 #include "ui/window/storedialog.h"
 #include "ui/window/storeline.h"
+#include "ui/window/typing.h"
 #include "ui/window/workspace.h"
 
 #include <QApplication>
@@ -230,6 +231,46 @@ private Q_SLOTS:
         QCOMPARE(looks, 1);
         type(5000); // somebody who never pauses
         QVERIFY2(looks >= 2 && looks <= 3, qPrintable(QString::number(looks)));
+    }
+
+    // Work beside the window gives way to who types, between its parts alone, and not for good.
+    void workGivesWayToTyping() {
+        QLineEdit line;
+        line.show();
+        const Typing typing;
+        int asked = 0;
+        const Progress work = Typing::givingWay(typing.last(), [&](std::int64_t, std::int64_t) {
+            ++asked;
+            return true;
+        });
+        const auto takes = [&](std::int64_t total) {
+            QElapsedTimer time;
+            time.start();
+            work(0, total);
+            return time.elapsed();
+        };
+        QVERIFY(takes(10) < 100); // nobody types
+        QTest::keyClick(&line, Qt::Key_5);
+        QVERIFY(takes(0) < 100); // no part of it: a network is waited for
+        asked = 0;
+        const auto once = takes(10);
+        QVERIFY2(once >= 250 && once < 900, qPrintable(QString::number(once)));
+        QVERIFY(asked > 5); // and hears of it when it is to stop
+        QVERIFY(takes(10) < 100);
+        // Who types on and on.
+        QElapsedTimer time;
+        time.start();
+        std::atomic<bool> done = false;
+        std::thread beside([&] {
+            work(1, 10);
+            done = true;
+        });
+        while (!done && time.elapsed() < 10000) {
+            QTest::keyClick(&line, Qt::Key_5);
+            QTest::qWait(30);
+        }
+        beside.join();
+        QVERIFY2(time.elapsed() < 3000, qPrintable(QString::number(time.elapsed())));
     }
 
     // How it stands is told in trouble as well: why, since when, and all that waits.
@@ -781,10 +822,15 @@ private Q_SLOTS:
             std::atomic<bool> ends = false;
             std::thread hands([&] {
                 for (int i = 0; !ends; ++i) {
+                    for (const QChar letter : QStringLiteral("56 1.0 0.98")) {
+                        QMetaObject::invokeMethod(
+                            line, [line, letter] { QTest::keyClicks(line, letter); },
+                            Qt::QueuedConnection);
+                        std::this_thread::sleep_for(std::chrono::milliseconds(20));
+                    }
                     QMetaObject::invokeMethod(
                         line,
                         [&, pressed = Time::now()] {
-                            QTest::keyClicks(line, QStringLiteral("56 1.0 0.98"));
                             QTest::keyClick(line, Qt::Key_Return);
                             if (line->text().isEmpty())
                                 waits.push_back(

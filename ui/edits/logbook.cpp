@@ -33,7 +33,23 @@ struct Logbook::Impl {
                             [this](const QString& message) { Q_EMIT book.failed(message); },
                             [this] { stepBack = true; }} {}
 
-    // What others wrote meanwhile is told at the next look: what is entered waits for no page.
+    /// What others wrote meanwhile is told at the next look: what is entered waits for no page. But
+    /// where it is refused, what the page shows may be behind.
+    template <class Work>
+    auto write(const Work& work) {
+        try {
+            return work();
+        } catch (...) {
+            lookAgain();
+            throw;
+        }
+    }
+    void lookAgain() const {
+        try {
+            book.lookForOthersWrites();
+        } catch (const LogError&) { // NOLINT(bugprone-empty-catch): what was refused is told
+        }
+    }
     void tell(What what, qint64 session) { Q_EMIT book.changed(what, session); }
     void push(Edit* edit, What what, qint64 session = 0) {
         stack.push(edit);
@@ -45,7 +61,7 @@ struct Logbook::Impl {
     }
     template <class Id, class Value>
     Id add(const Value& value, const QString& text) {
-        const Id id = log.add(value);
+        const Id id = write([&] { return log.add(value); });
         push(new AddEdit<Id, Value>(host, text, id, value), whatOf(id));
         return id;
     }
@@ -54,7 +70,7 @@ struct Logbook::Impl {
         const Value before = stored(log, id);
         if (before == value)
             return;
-        log.change(id, value);
+        write([&] { log.change(id, value); });
         push(new ChangeEdit<Id, Value>(host, text, id, before, value), whatOf(id));
     }
 };
@@ -125,10 +141,12 @@ EquipmentId Logbook::addEquipment(const Equipment& equipment) {
 SessionId Logbook::addSession(const SessionHead& session,
                               const std::vector<LiftConditions>& conditions) {
     SessionId id{};
-    m_impl->log.together([&] {
-        id = m_impl->log.add(session);
-        for (const LiftConditions& one : conditions)
-            m_impl->log.setConditions(id, one.lift, one.conditions);
+    m_impl->write([&] {
+        m_impl->log.together([&] {
+            id = m_impl->log.add(session);
+            for (const LiftConditions& one : conditions)
+                m_impl->log.setConditions(id, one.lift, one.conditions);
+        });
     });
     m_impl->push(new AddSessionEdit(m_impl->host, m_impl->log.session(id)), What::Sessions,
                  raw(id));
@@ -139,13 +157,15 @@ std::vector<SetId> Logbook::addSets(SessionId session, LiftId lift, const std::v
                                     const std::optional<Conditions>& under) {
     std::vector<SetId> ids;
     std::vector<log::PlacedSet> placed;
-    m_impl->log.together([&] {
-        if (under)
-            m_impl->log.setConditions(session, lift, *under);
-        for (const Set& set : sets) {
-            ids.push_back(m_impl->log.add(session, lift, set));
-            placed.push_back(m_impl->log.set(ids.back()));
-        }
+    m_impl->write([&] {
+        m_impl->log.together([&] {
+            if (under)
+                m_impl->log.setConditions(session, lift, *under);
+            for (const Set& set : sets) {
+                ids.push_back(m_impl->log.add(session, lift, set));
+                placed.push_back(m_impl->log.set(ids.back()));
+            }
+        });
     });
     m_impl->push(new AddSetsEdit(m_impl->host, std::move(placed), under), What::Sets, raw(session));
     return ids;
@@ -167,7 +187,7 @@ void Logbook::changeStation(StationId id, const Station& station) {
 void Logbook::removeStation(StationId id) {
     const Station before = stored(m_impl->log, id);
     std::vector<Roster> rosters = m_impl->log.rosters(id);
-    m_impl->log.remove(id);
+    m_impl->write([&] { m_impl->log.remove(id); });
     m_impl->push(new RemoveStationEdit(m_impl->host, id, before, std::move(rosters)),
                  What::Stations);
 }
@@ -176,12 +196,12 @@ void Logbook::setRoster(const Roster& roster) {
     const Roster before = m_impl->log.roster(roster.station, roster.day);
     if (before == roster)
         return;
-    m_impl->log.setRoster(roster);
+    m_impl->write([&] { m_impl->log.setRoster(roster); });
     m_impl->push(new RosterEdit(m_impl->host, before, roster), What::Stations);
 }
 
 WrittenEntry Logbook::enter(const Entry& entry) {
-    Entered entered = ui::enter(m_impl->log, entry);
+    Entered entered = m_impl->write([&] { return ui::enter(m_impl->log, entry); });
     WrittenEntry written{entered.session, {}};
     for (const log::PlacedSet& set : entered.sets)
         written.sets.push_back(set.id);
@@ -196,14 +216,14 @@ void Logbook::changeTestKind(TestKindId id, const TestKind& kind) {
 
 void Logbook::removeTestKind(TestKindId id) {
     const TestKind before = stored(m_impl->log, id);
-    m_impl->log.remove(id);
+    m_impl->write([&] { m_impl->log.remove(id); });
     m_impl->push(new RemoveEdit<TestKindId, TestKind>(m_impl->host, tr("remove test"), id, before),
                  What::Tests);
 }
 
 void Logbook::setBattery(SessionId session, const Battery& battery, const QString& text) {
     const Battery before = m_impl->log.battery(session);
-    m_impl->log.setBattery(session, battery);
+    m_impl->write([&] { m_impl->log.setBattery(session, battery); });
     const Battery after = m_impl->log.battery(session);
     if (before == after)
         return;
@@ -241,7 +261,7 @@ void Logbook::changeSession(SessionId id, const SessionHead& session,
     }
     if (change.before == change.after && change.conditionsBefore == change.conditionsAfter)
         return;
-    change.make(m_impl->log, id);
+    m_impl->write([&] { change.make(m_impl->log, id); });
     m_impl->push(new ChangeSessionEdit(m_impl->host, id, std::move(change)), What::Sessions,
                  raw(id));
 }
@@ -249,11 +269,13 @@ void Logbook::changeSession(SessionId id, const SessionHead& session,
 void Logbook::joinSessions(SessionId into, SessionId from) {
     JoinSessionsEdit::Records was;
     log::Log& log = m_impl->log;
-    log.together([&] {
-        was.into = log.session(into);
-        was.from = log.session(from);
-        log::joinSessions(log, {.into = into, .from = from});
-        was.joined = log.session(into);
+    m_impl->write([&] {
+        log.together([&] {
+            was.into = log.session(into);
+            was.from = log.session(from);
+            log::joinSessions(log, {.into = into, .from = from});
+            was.joined = log.session(into);
+        });
     });
     m_impl->push(new JoinSessionsEdit(m_impl->host, std::move(was)), What::Sessions, raw(into));
 }
@@ -267,13 +289,13 @@ void Logbook::changeSet(SetId id, const Set& set) {
     const log::PlacedSet before = m_impl->log.set(id);
     if (before.set == set)
         return;
-    m_impl->log.change(id, set);
+    m_impl->write([&] { m_impl->log.change(id, set); });
     m_impl->push(new ChangeSetEdit(m_impl->host, before, set), What::Sets, raw(before.session));
 }
 
 void Logbook::removeBlock(BlockId id) {
     const Block before = stored(m_impl->log, id);
-    m_impl->log.remove(id);
+    m_impl->write([&] { m_impl->log.remove(id); });
     m_impl->push(
         new RemoveEdit<BlockId, Block>(m_impl->host, tr("remove training block"), id, before),
         What::Blocks);
@@ -281,7 +303,7 @@ void Logbook::removeBlock(BlockId id) {
 
 void Logbook::removeEquipment(EquipmentId id) {
     const Equipment before = stored(m_impl->log, id);
-    m_impl->log.remove(id);
+    m_impl->write([&] { m_impl->log.remove(id); });
     m_impl->push(new RemoveEdit<EquipmentId, Equipment>(m_impl->host, tr("remove set of equipment"),
                                                         id, before),
                  What::Equipment);
@@ -289,19 +311,19 @@ void Logbook::removeEquipment(EquipmentId id) {
 
 void Logbook::removeSession(SessionId id) {
     log::SessionRecord before = m_impl->log.session(id);
-    m_impl->log.remove(id);
+    m_impl->write([&] { m_impl->log.remove(id); });
     m_impl->push(new RemoveSessionEdit(m_impl->host, std::move(before)), What::Sessions, raw(id));
 }
 
 void Logbook::removeSet(SetId id) {
     const log::PlacedSet before = m_impl->log.set(id);
-    m_impl->log.remove(id);
+    m_impl->write([&] { m_impl->log.remove(id); });
     m_impl->push(new RemoveSetEdit(m_impl->host, before), What::Sets, raw(before.session));
 }
 
 void Logbook::setCheckLoads(AthleteId athlete, LiftId lift, const std::vector<Mass>& loads) {
     const std::vector<Mass> before = m_impl->log.checkLoads(athlete, lift);
-    m_impl->log.setCheckLoads(athlete, lift, loads);
+    m_impl->write([&] { m_impl->log.setCheckLoads(athlete, lift, loads); });
     const std::vector<Mass> after = m_impl->log.checkLoads(athlete, lift);
     if (before == after)
         return;

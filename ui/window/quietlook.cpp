@@ -11,7 +11,7 @@ namespace slopebook::ui {
 
 namespace {
 constexpr int soonest = 300;  // ms: more often than that nobody reads
-constexpr int pause = 300;    // ms without a key
+constexpr int keyPause = 300; // ms without a key
 constexpr qint64 late = 3000; // ms: then it is shown between two keys all the same
 } // namespace
 
@@ -34,7 +34,7 @@ void QuietLook::want() {
 
 bool QuietLook::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() == QEvent::KeyPress && m_due.isActive())
-        m_due.start(static_cast<int>(std::clamp<qint64>(late - m_wanted.elapsed(), 0, pause)));
+        m_due.start(static_cast<int>(std::clamp<qint64>(late - m_wanted.elapsed(), 0, keyPause)));
     return QObject::eventFilter(watched, event);
 }
 

@@ -111,10 +111,11 @@ void StoreKeeper::beginMeeting() {
     if (!m_state.meets)
         m_lasts.start();
     const std::string now = m_clock.now().toUTC().toString(Qt::ISODate).toStdString();
-    m_work.start([this, desk = m_desk, now](const Progress& stop) -> LooseWork::Told {
+    m_work.start([this, desk = m_desk, now,
+                  typing = m_typing.last()](const Progress& stop) -> LooseWork::Told {
         MeetingEnd end;
         try {
-            end.report = desk->meet(now, stop);
+            end.report = desk->meet(now, Typing::givingWay(typing, stop));
         } catch (const Cancelled&) {
             throw;
         } catch (...) {

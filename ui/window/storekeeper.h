@@ -9,6 +9,7 @@
 #include "ui/parts/loosework.h"
 #include "ui/window/storedesk.h"
 #include "ui/window/storewords.h"
+#include "ui/window/typing.h"
 
 #include <QObject>
 #include <QTimer>
@@ -60,6 +61,7 @@ private:
     Clock m_clock;
     std::shared_ptr<StoreDesk> m_desk; ///< of the thread that works
     StoreState m_state;
+    Typing m_typing;
     QTimer m_due, m_entered, m_lasts;
     int m_failures = 0;
     bool m_able = true;
