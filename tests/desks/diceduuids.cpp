@@ -27,11 +27,11 @@ void seedUuids(unsigned seed) {
 } // namespace slopebook::tests
 
 // In the place of the C library's, which core/log/uuid.cpp asks.
-extern "C" int getentropy(void* bytes, std::size_t length) noexcept {
+extern "C" int getentropy(void* bytes, std::size_t length) {
     slopebook::tests::fill(bytes, length);
     return 0;
 }
-extern "C" ssize_t getrandom(void* bytes, std::size_t length, unsigned /*flags*/) noexcept {
+extern "C" ssize_t getrandom(void* bytes, std::size_t length, unsigned /*flags*/) {
     slopebook::tests::fill(bytes, length);
     return static_cast<ssize_t>(length);
 }
