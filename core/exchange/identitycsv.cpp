@@ -48,7 +48,9 @@ public:
     void row(const Cells& cells, const Where& where) {
         log::Identity one;
         one.uuid = uuidIn(cells, IdentityUuid);
-        if (m_now && one.uuid == m_now->uuid && !m_trail.empty() && cells.said(IdentityTrail)) {
+        if (m_now && one.uuid == m_now->uuid && cells.said(IdentityTrail) &&
+            goesOn(trailBytes(cells))) {
+            m_lastRow = m_trail.size();
             m_trail += trailBytes(cells);
             return;
         }
@@ -67,7 +69,11 @@ public:
         if (const auto load = cells.mass(IdentityLoad, Mass{2'000'000},
                                          "a load in kg from 0 to 2000, such as 60"))
             one.place.grams = load->grams;
+        if (one.uuid == m_last.uuid && one.place == m_last.place)
+            cells.refuse(IdentityUuid, "a UUID that no row above has");
+        m_last = one;
         m_trail = trailBytes(cells);
+        m_lastRow = 0;
         m_where = where;
         m_now = std::move(one);
         if (failed)
@@ -90,6 +96,14 @@ public:
     }
 
 private:
+    /// Whether those steps are more of the same trail: none of a row that stands there twice.
+    bool goesOn(const std::string& steps) const {
+        const std::string_view trail = m_trail;
+        const auto begins = [&](std::size_t at) {
+            return steps.starts_with(trail.substr(at, sizeof(log::Sixteen)));
+        };
+        return !trail.empty() && !begins(0) && !begins(m_lastRow);
+    }
     /// What is wrong with it is told once this row is read.
     std::optional<BadInput> endedBefore() {
         try {
@@ -103,6 +117,8 @@ private:
     const std::function<void(const log::Identity&)>& m_take;
     std::optional<log::Identity> m_now;
     std::string m_trail;
+    std::size_t m_lastRow = 0; ///< where in it the last row's steps begin
+    log::Identity m_last;      ///< that was begun last
     Where m_where;
 };
 } // namespace

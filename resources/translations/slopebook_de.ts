@@ -7977,6 +7977,10 @@ liegt über dem geschätzten 1RM</translation>
         <source>Estimated 1RM %1 (%2 % with days and bend: %3 to %4)</source>
         <translation>Geschätztes 1RM %1 (%2 % mit Tagen und Krümmung: %3 bis %4)</translation>
     </message>
+    <message>
+        <source>a UUID that no row above has</source>
+        <translation>eine UUID, die in keiner Zeile darüber steht</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>

@@ -226,6 +226,36 @@ private Q_SLOTS:
             QVERIFY_THROWS_EXCEPTION(BadInput, read(one, two));
     }
 
+    // A row that stands there twice is no longer trail, and no second thing.
+    void aRowTwiceIsRefused_data() {
+        QTest::addColumn<QString>("rows");
+        QTest::addColumn<int>("line");
+        log::Trail trail;
+        for (int i = 0; i < 4; ++i)
+            log::extend(trail, log::hashOf(std::to_string(i)));
+        const QString hex = QString::fromStdString(log::hexOf(log::bytesOf(trail)));
+        const QString begin = QStringLiteral("athlete,6ba7b810-9dad-41d1-80b4-00c04fd430c8,Ada,");
+        const QString whole = begin + hex, first = begin + hex.left(128),
+                      second = begin + hex.mid(128);
+        QTest::newRow("whole") << whole + u'\n' + whole << 3;
+        QTest::newRow("without trails") << begin + u'\n' + begin << 3;
+        QTest::newRow("the last of two") << first + u'\n' + second + u'\n' + second << 4;
+    }
+    void aRowTwiceIsRefused() {
+        QFETCH(QString, rows);
+        QFETCH(int, line);
+        const CsvFiles files;
+        const auto file =
+            files.write("identities.csv", "thing,uuid,name,trail\n" + rows.toStdString() + "\n");
+        try {
+            readIdentities(file, [](const log::Identity&) {});
+            QFAIL("taken");
+        } catch (const BadInput& bad) {
+            QCOMPARE(bad.where().line, line);
+            QCOMPARE(english(bad.where().column), std::string("uuid"));
+        }
+    }
+
     void aStrangersTableGetsNewNames() {
         const CsvFiles files;
         Log log = files.newLog();

@@ -12,6 +12,7 @@ namespace slopebook::phrases {
 inline constexpr std::string_view exchange[]{
     translate("Phrases", "a UUID, such as 6ba7b810-9dad-11d1-80b4-00c04fd430c8"),
     translate("Phrases", "a kind of thing, such as athlete or set"),
+    translate("Phrases", "a UUID that no row above has"),
     translate("Phrases", "64 hexadecimal digits for each edit"),
     translate("Phrases", "Hidden sheets are not looked at by themselves: %1."),
     translate("Phrases", "The reader of workbooks could not be started."),
