@@ -28,7 +28,7 @@ Words headlineOf(const Profile& profile, const OneRm& oneRm, bool wholeSource) {
     if (oneRm.toPlan)
         return wholeSource ? say("Estimated 1RM %1 (%2 % to plan with: %3 to %4)", estimate, level,
                                  low, high)
-                           : say("Estimated 1RM %1 (%2 % with days and bend: %3 to %4)", estimate,
+                           : say("Estimated 1RM %1 (%2 %, days and bend: %3 to %4)", estimate,
                                  level, low, high);
     return oneRm.withMvt ? say("Estimated 1RM %1 (%2 % for a maximum that day: %3 to %4)", estimate,
                                level, low, high)

@@ -103,14 +103,20 @@ void noteOneRm(const OneRm& oneRm, const Profile& p, std::vector<Note>& notes) {
                          say("the slope is not certain enough to bound the estimate")});
     if (plansCalibrated(oneRm)) {
         const auto& made = *p.beyond.calibration;
+        const Words pairs = made.pairs == 1 ? say("1 pair") : say("%1 pairs", made.pairs);
+        const Words bias = signedFigure(100 * std::expm1(made.bias), 1);
+        const Words of = massWords(oneRm.estimate, bareEstimate);
+        const bool lifted = made.calibrated(oneRm.estimate) < p.heaviestLifted();
         notes.push_back(
             {Note::Kind::Calibrated,
-             say("by %1 of an estimate and a maximum lifted (%2 of them the athlete's own) such "
-                 "estimates read %3 %: plans take %4 in place of %5",
-                 made.pairs == 1 ? say("1 pair") : say("%1 pairs", made.pairs), made.ownPairs,
-                 signedFigure(100 * std::expm1(made.bias), 1),
-                 massWords(*oneRm.calibrated, asEstimate),
-                 massWords(oneRm.estimate, bareEstimate))});
+             lifted
+                 ? say("by %1 of an estimate and a maximum lifted (%2 of them the athlete's own) "
+                       "such estimates read %3 %: plans take the %4 that were lifted that day in "
+                       "place of %5",
+                       pairs, made.ownPairs, bias, massWords(*oneRm.calibrated, asEstimate), of)
+                 : say("by %1 of an estimate and a maximum lifted (%2 of them the athlete's own) "
+                       "such estimates read %3 %: plans take %4 in place of %5",
+                       pairs, made.ownPairs, bias, massWords(*oneRm.calibrated, asEstimate), of)});
     }
     const Words beyond = massWords(oneRm.estimate - p.heaviest, toTenths);
     const Words heaviest = massWords(p.heaviest);
@@ -203,11 +209,18 @@ Answer<Profile> profile(const Lift& lift, const Answer<Mvt>& mvt, const LiftSess
               .beyond = beyond,
               .notes = {}};
     if (p.oneRm && p.oneRm->calibrated) {
-        // Other days' pairs do not take back what was lifted on this one.
+        // Other days' pairs do not take back what was lifted on this one: where all of their
+        // interval lies under it they say nothing of this day.
         const double lifted = p.heaviestLifted();
-        p.oneRm->calibrated = std::max(*p.oneRm->calibrated, lifted);
-        if (auto& plan = p.oneRm->calibratedToPlan)
-            plan = stats::Interval{std::max(plan->low, lifted), std::max(plan->high, lifted)};
+        auto& plan = p.oneRm->calibratedToPlan;
+        if (plan && plan->high <= lifted) {
+            p.oneRm->calibrated.reset();
+            plan.reset();
+        } else {
+            p.oneRm->calibrated = std::max(*p.oneRm->calibrated, lifted);
+            if (plan)
+                plan->low = std::max(plan->low, lifted);
+        }
     }
     p.notes = notesOf(lift, p);
     return p;

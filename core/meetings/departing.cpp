@@ -151,11 +151,18 @@ std::optional<Departing> letGo(log::Log& log, const Sixteen& store,
     log.together([&] {
         requireMeets(log, store);
         log::Connection& db = log::connectionOf(log);
+        const auto atom = log::atomOf(db, departed.athlete);
         if (departed.isBack) {
-            tellTurnsAgain(log, departed);
+            const auto squads = log::joinedSquads(db);
+            if (std::ranges::any_of(squads, [&](const log::JoinedSquad& squad) {
+                    return squad.id == departed.squad && squad.mayWrite;
+                }))
+                tellTurnsAgain(log, departed);
+            else if (!atom || atom->key.kind == "athlete") // who may write tells them
+                leaveRosters(log, atom ? std::optional(AthleteId{atom->key.one}) : std::nullopt,
+                             departed.athlete, departed.squad);
             return;
         }
-        const auto atom = log::atomOf(db, departed.athlete);
         const auto sent = log::sentOf(db, departed.athlete);
         if (!sent || (atom && atom->key.kind != "athlete"))
             return;

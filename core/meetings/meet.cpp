@@ -67,15 +67,14 @@ public:
         int refusals = 0;
         for (int round = 0; round < mostRounds; ++round) {
             openSquads();
-            const std::int64_t before = m_report.came;
+            const std::int64_t before = takenUpTo();
             takeNew();
-            if (m_report.came != before)
+            if (takenUpTo() != before)
                 refusals = 0; // of what was not known here
             const Answer answer = giveNew();
             if (answer == Answer::Ok)
                 return finish();
-            if (answer != Answer::WentBack && answer != Answer::Stale &&
-                ++refusals > mostRefusals) {
+            if (answer != Answer::WentBack && ++refusals > mostRefusals) {
                 const Going going = whatGoes(m_log);
                 giveInPieces(going.atoms);
                 return finish();
@@ -97,6 +96,14 @@ private:
             requireMeets(m_log, m_id);
             work(db);
         });
+    }
+
+    /// Grows where something new was taken; what was left out, and comes each time, does not count.
+    std::int64_t takenUpTo() const {
+        std::int64_t sum = 0;
+        for (const log::JoinedSquad& squad : knownBy(m_log).squads)
+            sum += squad.taken;
+        return sum;
     }
 
     void requireSameStore() {

@@ -7974,12 +7974,16 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Die Intervalle gelten für diese eine Änderung; Überblick und ganze Saison lesen alle Blöcke zugleich: Was hier besser ist, kann dort unklar sein.</translation>
     </message>
     <message>
-        <source>Estimated 1RM %1 (%2 % with days and bend: %3 to %4)</source>
-        <translation>Geschätztes 1RM %1 (%2 % mit Tagen und Krümmung: %3 bis %4)</translation>
-    </message>
-    <message>
         <source>a UUID that no row above has</source>
         <translation>eine UUID, die in keiner Zeile darüber steht</translation>
+    </message>
+    <message>
+        <source>by %1 of an estimate and a maximum lifted (%2 of them the athlete&apos;s own) such estimates read %3 %: plans take the %4 that were lifted that day in place of %5</source>
+        <translation>nach %1 aus Schätzung und gehobenem Maximum (davon %2 vom Athleten selbst) weichen solche Schätzungen um %3 % ab: Pläne nehmen die %4, die an jenem Tag gehoben wurden, statt %5</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1 (%2 %, days and bend: %3 to %4)</source>
+        <translation>Geschätztes 1RM %1 (%2 %, Tage und Krümmung: %3 bis %4)</translation>
     </message>
 </context>
 <context>
@@ -9087,7 +9091,7 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>It is not tried again by itself: Log, Shared store, Meet now does.</source>
-        <translation>Von selbst wird es nicht wieder versucht; das tut Protokoll, Gemeinsamer Speicher, Jetzt abgleichen.</translation>
+        <translation>Von selbst wird es nicht wieder versucht, sondern erst mit Protokoll, Gemeinsamer Speicher, Jetzt abgleichen.</translation>
     </message>
     <message>
         <source>Store not met since %1: %2</source>
@@ -11460,6 +11464,10 @@ ein Maximalversuch</translation>
     <message>
         <source>Found %1, expected %2.</source>
         <translation>%1 gefunden, erwartet: %2.</translation>
+    </message>
+    <message>
+        <source>It is just being written…</source>
+        <translation>Es wird gerade geschrieben…</translation>
     </message>
 </context>
 <context>
@@ -14335,6 +14343,10 @@ ein Maximalversuch</translation>
     <message>
         <source>To be said first: who the new athletes are whose names are nearly others&apos;.</source>
         <translation>Zuerst zu sagen: wer die neuen Athleten sind, deren Namen fast andere sind.</translation>
+    </message>
+    <message>
+        <source>What each column is</source>
+        <translation>Was jede Spalte ist</translation>
     </message>
 </context>
 <context>

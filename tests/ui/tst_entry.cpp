@@ -494,7 +494,7 @@ private Q_SLOTS:
         for (const char* set : {"40 1.14", "50 0.99", "60 0.86", "70 0.71", "77.5 0.60"})
             type(QString::fromLatin1(set));
         // Line, MVT, days and bend lead; what maxima lifted in the log say is for Lines and Plan.
-        QVERIFY2(headline().contains(QStringLiteral("with days and bend")), qPrintable(headline()));
+        QVERIFY2(headline().contains(QStringLiteral("days and bend")), qPrintable(headline()));
         const auto profile =
             profileOf(m_book->log(), m_season.lane3, m_season.pull, *m_page->session());
         QVERIFY(profile && profile->oneRm && profile->oneRm->toPlan && profile->oneRm->straight);

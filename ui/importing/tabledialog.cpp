@@ -16,6 +16,7 @@
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QSplitter>
 #include <QTabWidget>
 #include <QTableView>
@@ -88,7 +89,15 @@ void TableDialog::build() {
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* split = new QSplitter(Qt::Vertical);
     split->setChildrenCollapsible(false);
-    split->addWidget(m_editor);
+    auto* scroll = new QScrollArea; // a low window holds a part of it
+    scroll->setWidget(m_editor);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setAccessibleName(tr("What each column is"));
+    scroll->setMinimumHeight(120);
+    scroll->viewport()->setAutoFillBackground(false);
+    m_editor->setAutoFillBackground(false);
+    split->addWidget(scroll);
     split->addWidget(m_tabs);
     split->setSizes({330, 230});
     auto* layout = new QVBoxLayout(this);

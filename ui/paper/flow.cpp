@@ -83,37 +83,55 @@ QStringList wrapped(const QString& text, const QFont& font, double width) {
     return lines;
 }
 
-double longestWord(const Cell& cell, QFont font) {
+/// px: of its longest line, and of the longest word.
+struct Widths {
+    double line = 0, word = 0;
+};
+
+Widths widthsOf(const Cell& cell, QFont font) {
     font.setBold(cell.bold);
     const QFontMetricsF metrics(font);
-    double longest = 0;
-    for (const QString& line : cell.text.split(u'\n'))
+    Widths longest;
+    for (const QString& line : cell.text.split(u'\n')) {
+        longest.line = std::max(longest.line, metrics.horizontalAdvance(line));
         for (const QString& word : line.split(u' '))
-            longest = std::max(longest, metrics.horizontalAdvance(word));
+            longest.word = std::max(longest.word, metrics.horizontalAdvance(word));
+    }
     return longest;
 }
 
 /// As wide together, and none so narrow that a word of it is broken while another has room to give.
 std::vector<Column> fitted(std::vector<Column> columns, const std::vector<Cell>& head,
                            const std::vector<std::vector<Cell>>& rows, const QFont& font) {
-    std::vector<double> least(columns.size());
+    constexpr double air = cellGap + 0.5;
+    std::vector<Widths> needed(columns.size(), {.line = air, .word = air});
     const auto take = [&](const std::vector<Cell>& cells) {
-        for (std::size_t i = 0; i < std::min(cells.size(), columns.size()); ++i)
-            least[i] = std::max(least[i], longestWord(cells[i], font) + cellGap + 0.5);
+        for (std::size_t i = 0; i < std::min(cells.size(), columns.size()); ++i) {
+            const Widths one = widthsOf(cells[i], font);
+            needed[i].line = std::max(needed[i].line, one.line + air);
+            needed[i].word = std::max(needed[i].word, one.word + air);
+        }
     };
     take(head);
     std::ranges::for_each(rows, take);
-    double missing = 0, spare = 0;
-    for (std::size_t i = 0; i < columns.size(); ++i) {
-        missing += std::max(0.0, least[i] - columns[i].width);
-        spare += std::max(0.0, columns[i].width - least[i]);
-    }
-    if (missing <= 0 || spare <= 0)
-        return columns;
-    const double given = std::min(1.0, missing / spare), filled = std::min(1.0, spare / missing);
-    for (std::size_t i = 0; i < columns.size(); ++i) {
-        const double over = columns[i].width - least[i];
-        columns[i].width -= over > 0 ? given * over : filled * over;
+    // First what lies beyond the longest lines; where that is too little, some will break.
+    for (const auto kept : {&Widths::line, &Widths::word}) {
+        double missing = 0, spare = 0;
+        for (std::size_t i = 0; i < columns.size(); ++i) {
+            missing += std::max(0.0, needed[i].word - columns[i].width);
+            spare += std::max(0.0, columns[i].width - needed[i].*kept);
+        }
+        if (missing <= 0)
+            break;
+        if (spare <= 0)
+            continue;
+        const double given = std::min(1.0, missing / spare);
+        const double filled = std::min(1.0, spare / missing);
+        for (std::size_t i = 0; i < columns.size(); ++i) {
+            const double under = needed[i].word - columns[i].width;
+            const double over = columns[i].width - needed[i].*kept;
+            columns[i].width += under > 0 ? filled * under : -given * std::max(0.0, over);
+        }
     }
     return columns;
 }

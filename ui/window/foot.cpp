@@ -6,6 +6,7 @@
 
 #include <QTimer>
 
+#include <algorithm>
 #include <utility>
 
 namespace slopebook::ui {
@@ -56,6 +57,11 @@ void Foot::setRoomy(bool roomy) {
 }
 
 void Foot::fit() {
+    // The line of the store beside it says less before this is a column of words.
+    constexpr int most = 320;
+    setMinimumWidth(text().isEmpty() ? 0
+                                     : std::min(most, fontMetrics().horizontalAdvance(text()) +
+                                                          frameMargin + 4 * margin()));
     setVisible(m_roomy || !text().isEmpty());
 }
 

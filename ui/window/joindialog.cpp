@@ -150,8 +150,10 @@ void JoinDialog::reject() {
         QDialog::reject();
         return;
     }
-    if (m_gate && !m_gate->close())
-        return; // it has joined: its end is told in a moment
+    if (m_gate && !m_gate->close()) { // it is being written: its end is told in a moment
+        tell(tr("It is just being written…"));
+        return;
+    }
     m_work.leave();
     rest();
     tell(tr("Stopped. Nothing was changed."));

@@ -76,6 +76,11 @@ void MergeDeeds::merge(const QString& file) {
         if (!taken)
             return;
         logbook.applyOutsideUndo([](log::Log&) {}); // another connection wrote: all is told of it
+        if (came->backup.empty()) {                 // the same was merged from elsewhere meanwhile
+            m_window.say(
+                MainWindow::tr("Nothing new: everything of %1 is in the log already.").arg(file));
+            return;
+        }
         m_window.say(MainWindow::tr("Merged. A copy of the log as it was before is in its folder "
                                     "of backups."));
         if (!readsAlike(*came, coming->report, logbook.loadUnit()))

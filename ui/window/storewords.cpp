@@ -90,9 +90,10 @@ bool answered(store::StoreError::Kind kind) {
 }
 
 /// Who asks once more with the same password is refused once more, and at some servers shut out.
+/// Who is not let in may stand in another network: asked again by itself.
 bool isOfLogin(store::StoreError::Kind kind) {
     using Kind = store::StoreError::Kind;
-    return kind == Kind::WrongPassword || kind == Kind::NoPassword || kind == Kind::NotLetIn;
+    return kind == Kind::WrongPassword || kind == Kind::NoPassword;
 }
 
 /// "14:05", of another day with that.

@@ -482,6 +482,9 @@ inline constexpr std::string_view reasons[]{
               "the estimate lies under the %1 that were lifted that day: the line reads low"),
     translate("Phrases", "by %1 of an estimate and a maximum lifted (%2 of them the athlete's own) "
                          "such estimates read %3 %: plans take %4 in place of %5"),
+    translate("Phrases", "by %1 of an estimate and a maximum lifted (%2 of them the athlete's own) "
+                         "such estimates read %3 %: plans take the %4 that were lifted that day in "
+                         "place of %5"),
     translate("Phrases", "1 pair"),
     translate("Phrases", "%1 pairs"),
     translate("Phrases",
@@ -491,7 +494,7 @@ inline constexpr std::string_view reasons[]{
     translate("Phrases", "Estimated 1RM %1, no interval"),
     translate("Phrases", "Estimated 1RM %1 to %2 (%3 %), middle %4"),
     translate("Phrases", "Estimated 1RM %1 (%2 % to plan with: %3 to %4)"),
-    translate("Phrases", "Estimated 1RM %1 (%2 % with days and bend: %3 to %4)"),
+    translate("Phrases", "Estimated 1RM %1 (%2 %, days and bend: %3 to %4)"),
     translate("Phrases", "Estimated 1RM %1 (%2 % for a maximum that day: %3 to %4)"),
     translate("Phrases", "Estimated 1RM %1 (%2 % of the line alone: %3 to %4)"),
     translate("Phrases", "the interval needs a third load"),

@@ -77,8 +77,9 @@ void NextTestPane::build() {
     auto* layout = new QVBoxLayout(inside);
     layout->setContentsMargins(0, 0, 8, 0);
     layout->addWidget(m_sentence);
-    // It takes what the table leaves, and no less than a picture's third.
-    m_chart->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
+    // It takes what the table leaves, and no less than a picture's third (an ignored height would
+    // not be reckoned with, and the table lie on what stands below it).
+    m_chart->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     layout->addWidget(m_chart, 1);
     layout->addWidget(m_table);
     layout->addWidget(m_settings);

@@ -21,6 +21,7 @@
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
+#include <QHeaderView>
 #include <QLabel>
 #include <QMessageBox>
 #include <QScrollArea>
@@ -88,10 +89,11 @@ void PlanPage::build() {
     m_sentence->setAccessibleDescription(tr("What is planned"));
     m_borrowed->setAccessibleDescription(tr("Borrowed from earlier sessions"));
     m_cautions->setAccessibleDescription(tr("Cautions"));
-    m_table = rowTable(
-        m_model, tr("Loads that can be built"),
-        {.compact = true, .giving = {PlanModel::PerSide, PlanModel::Speed, PlanModel::Percent}});
+    m_table = rowTable(m_model, tr("Loads that can be built"), {.compact = true, .wraps = false});
     m_chart->setSpokenText(tr("The line that is planned from, and what can be built on it"));
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    // By the rows in sight: the plates of the heaviest loads would push the speeds out of view.
+    m_table->horizontalHeader()->setResizeContentsPrecision(0);
 
     auto* split = new QSplitter(Qt::Vertical);
     split->setChildrenCollapsible(false);
@@ -139,6 +141,8 @@ void PlanPage::resizeEvent(QResizeEvent* event) {
 
 void PlanPage::connectParts() {
     connect(m_form, &PlanForm::changed, this, [this] { ask(); });
+    connect(m_table->verticalScrollBar(), &QScrollBar::valueChanged, m_table,
+            &QTableView::resizeColumnsToContents);
     connect(m_form, &PlanForm::newEquipmentWanted, this, [this] { editEquipment({}); });
     connect(m_form, &PlanForm::changeEquipmentWanted, this,
             [this](EquipmentId id) { editEquipment(id); });
@@ -330,6 +334,7 @@ void PlanPage::showChosen() {
         if (const auto& plan = m_model->plan(); plan && !plan->chosen.empty())
             m_table->scrollTo(m_model->index(static_cast<int>(plan->chosen.front()), 0),
                               QAbstractItemView::PositionAtCenter);
+        m_table->resizeColumnsToContents();
     });
 }
 

@@ -181,6 +181,7 @@ void StationPage::write(Entry entry, std::size_t who) {
         m_logbook.enter(entry);
     } catch (...) {
         m_writing = false;
+        guarded([this] { reload(); }); // what it shows may be behind, and was told in between
         m_line->markRefused();
         throw;
     }
