@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What breaks without each rule by which desks and a store meet, at real logs and a real
-// PostgreSQL: each of these fails where its rule is taken away. The rules on values alone:
-// tst_taking; in the database alone: tst_storerules.
+// What the rules by which desks and a store meet are there for, one after the other, at real logs
+// and a real PostgreSQL. The rules on values alone: tst_taking; in the database alone:
+// tst_storerules.
 #include "core/desks/conflictsides.h"
 #include "core/desks/merge.h"
 #include "tests/meetings/meetingworld.h"

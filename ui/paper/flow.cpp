@@ -103,36 +103,37 @@ Widths widthsOf(const Cell& cell, QFont font) {
 /// As wide together, and none so narrow that a word of it is broken while another has room to give.
 std::vector<Column> fitted(std::vector<Column> columns, const std::vector<Cell>& head,
                            const std::vector<std::vector<Cell>>& rows, const QFont& font) {
-    constexpr double air = cellGap + 0.5;
-    std::vector<Widths> needed(columns.size(), {.line = air, .word = air});
-    const auto take = [&](const std::vector<Cell>& cells) {
+    constexpr double air = cellGap + 1;
+    std::vector<double> lines(columns.size(), air), words(columns.size(), air);
+    for (const std::vector<Cell>& cells : rows)
         for (std::size_t i = 0; i < std::min(cells.size(), columns.size()); ++i) {
             const Widths one = widthsOf(cells[i], font);
-            needed[i].line = std::max(needed[i].line, one.line + air);
-            needed[i].word = std::max(needed[i].word, one.word + air);
+            lines[i] = std::max(lines[i], one.line + air);
+            words[i] = std::max(words[i], one.word + air);
         }
-    };
-    take(head);
-    std::ranges::for_each(rows, take);
-    // First what lies beyond the longest lines; where that is too little, some will break.
-    for (const auto kept : {&Widths::line, &Widths::word}) {
+    std::vector<double> wanted = words;
+    for (std::size_t i = 0; i < std::min(head.size(), columns.size()); ++i)
+        wanted[i] = std::max(wanted[i], widthsOf(head[i], font).word + air);
+    // What lies beyond the lines of the rows, for the words of headings too; what is still missing
+    // for the rows' own words is taken where lines will break.
+    const auto share = [&](const std::vector<double>& least, const std::vector<double>& kept) {
         double missing = 0, spare = 0;
         for (std::size_t i = 0; i < columns.size(); ++i) {
-            missing += std::max(0.0, needed[i].word - columns[i].width);
-            spare += std::max(0.0, columns[i].width - needed[i].*kept);
+            missing += std::max(0.0, least[i] - columns[i].width);
+            spare += std::max(0.0, columns[i].width - std::max(least[i], kept[i]));
         }
-        if (missing <= 0)
-            break;
-        if (spare <= 0)
-            continue;
+        if (missing <= 0 || spare <= 0)
+            return;
         const double given = std::min(1.0, missing / spare);
         const double filled = std::min(1.0, spare / missing);
         for (std::size_t i = 0; i < columns.size(); ++i) {
-            const double under = needed[i].word - columns[i].width;
-            const double over = columns[i].width - needed[i].*kept;
+            const double under = least[i] - columns[i].width;
+            const double over = columns[i].width - std::max(least[i], kept[i]);
             columns[i].width += under > 0 ? filled * under : -given * std::max(0.0, over);
         }
-    }
+    };
+    share(wanted, lines);
+    share(words, words);
     return columns;
 }
 

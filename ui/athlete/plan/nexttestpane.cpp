@@ -77,10 +77,7 @@ void NextTestPane::build() {
     auto* layout = new QVBoxLayout(inside);
     layout->setContentsMargins(0, 0, 8, 0);
     layout->addWidget(m_sentence);
-    // It takes what the table leaves, and no less than a picture's third (an ignored height would
-    // not be reckoned with, and the table lie on what stands below it).
-    m_chart->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
-    layout->addWidget(m_chart, 1);
+    layout->addWidget(m_chart);
     layout->addWidget(m_table);
     layout->addWidget(m_settings);
     layout->addWidget(strip);
@@ -98,7 +95,8 @@ void NextTestPane::build() {
 }
 
 void NextTestPane::fitPicture(int height) {
-    m_chart->setMinimumHeight(height);
+    // An ignored height would not be reckoned with, and the table lie on what stands below it.
+    m_chart->setFixedHeight(height);
 }
 
 void NextTestPane::nameSettings() {
