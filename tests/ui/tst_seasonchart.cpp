@@ -220,7 +220,8 @@ private Q_SLOTS:
         QVERIFY(data.means[0] && data.baselineValue == data.means[0]->value);
         QCOMPARE(data.means[0]->label, u"baseline"_s);
         QVERIFY(!data.means[2]->label.isEmpty());
-        QVERIFY2(sample.told().contains(u"against the block Autumn, "_s), qPrintable(sample.told()));
+        QVERIFY2(sample.told().contains(u"against the block Autumn, "_s),
+                 qPrintable(sample.told()));
         QCOMPARE(baselines.currentText(), u"Autumn"_s);
         // Clicked on its segment, another block takes its place.
         const double text = QFontInfo(sample.chart().font()).pixelSize();
