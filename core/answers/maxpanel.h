@@ -9,7 +9,7 @@
 namespace slopebook::answers {
 
 struct MaxPanel {
-    /// "Estimated 1RM 83.5 kg (95 % to plan with: 75.1 to 93.6)", without the whole source "with
+    /// "Estimated 1RM 83.5 kg (95 % to plan with: 75.1 to 93.6)", without the whole source "95 %,
     /// days and bend"; "Estimated 1RM: no figure".
     Words headline = {};
     std::vector<Words> detail = {}; ///< clauses

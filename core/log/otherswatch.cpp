@@ -30,20 +30,19 @@ std::optional<std::uint64_t> sumOfTallies(Log::Impl& impl) {
     }
 }
 
-long versionOf(Log::Impl& impl) {
-    Query version(impl.db, "PRAGMA data_version");
-    version.next();
-    return static_cast<long>(version.integer(0));
+/// Of what others committed alone.
+long versionOf(const Log& log) {
+    return log.dataVersion() - log.impl().commits;
 }
 } // namespace
 
-OthersWatch::OthersWatch(const Log& log) : m_known{.others = versionOf(log.impl())} {}
+OthersWatch::OthersWatch(const Log& log) : m_known{.others = versionOf(log)} {}
 
 // All of one moment: what comes after it is seen at the next call.
 OthersWatch::State OthersWatch::read(const Log& log) const {
     const Moment moment(log);
     Log::Impl& impl = log.impl();
-    State now{.others = versionOf(impl), .own = impl.commits, .sum = m_known.sum};
+    State now{.others = versionOf(log), .own = impl.commits, .sum = m_known.sum};
     if (now.others != m_known.others || now.own != m_known.own)
         now.sum = sumOfTallies(impl);
     return now;

@@ -106,10 +106,7 @@ void noteHeld(log::Connection& db, const Slots& known, const Desk& after,
 /// What the store has of it, and what of that is not this login's to write.
 desks::MetBefore metBefore(log::Connection& db, const Slots& known, const Desk& before,
                            const std::vector<Atom>& atoms, const Places& places) {
-    std::set<Sixteen> ours;
-    for (const log::JoinedSquad& squad : log::joinedSquads(db))
-        if (squad.mayWrite)
-            ours.insert(squad.id);
+    const std::set<Sixteen> ours = writableSquads(db);
     desks::MetBefore met;
     for (const auto& [slot, atom] : before) {
         const auto sent = log::sentOf(db, known.uuid(slot));

@@ -151,24 +151,18 @@ std::optional<Departing> letGo(log::Log& log, const Sixteen& store,
     log.together([&] {
         requireMeets(log, store);
         log::Connection& db = log::connectionOf(log);
-        const auto atom = log::atomOf(db, departed.athlete);
-        if (departed.isBack) {
-            const auto squads = log::joinedSquads(db);
-            if (std::ranges::any_of(squads, [&](const log::JoinedSquad& squad) {
-                    return squad.id == departed.squad && squad.mayWrite;
-                }))
-                tellTurnsAgain(log, departed);
-            else if (!atom || atom->key.kind == "athlete") // who may write tells them
-                leaveRosters(log, atom ? std::optional(AthleteId{atom->key.one}) : std::nullopt,
-                             departed.athlete, departed.squad);
+        if (departed.isBack && writableSquads(db).contains(departed.squad)) {
+            tellTurnsAgain(log, departed);
             return;
         }
+        const auto atom = log::atomOf(db, departed.athlete);
         const auto sent = log::sentOf(db, departed.athlete);
-        if (!sent || (atom && atom->key.kind != "athlete"))
+        if ((!sent && !departed.isBack) || (atom && atom->key.kind != "athlete"))
             return;
         const auto athlete = atom ? std::optional(AthleteId{atom->key.one}) : std::nullopt;
         leaveRosters(log, athlete, departed.athlete, departed.squad);
-        if (sent->squad != departed.squad) // he is here by way of the other squad
+        // back: who may write tells his turns; another squad: he is here by way of that one
+        if (departed.isBack || sent->squad != departed.squad)
             return;
         Uuids his = allOf(log, departed.athlete, athlete);
         const bool stays =

@@ -104,10 +104,7 @@ Going whatGoes(const log::Log& log) {
     Going going;
     if (!store)
         return going;
-    std::vector<Sixteen> writable;
-    for (const log::JoinedSquad& squad : log::joinedSquads(db))
-        if (squad.mayWrite)
-            writable.push_back(squad.id);
+    const std::set<Sixteen> writable = writableSquads(db);
     SquadOf squadOf(db, store->squad);
     std::vector<log::Unsent> unsent;
     log::visitUnsent(db, [&](const log::Unsent& one) { unsent.push_back(one); });
@@ -121,7 +118,7 @@ Going whatGoes(const log::Log& log) {
         const bool ofOne = squadOf.isOfOne(*carried, squad);
         if (!ofOne && !carried->alive)
             going.untold.push_back(one.uuid); // the store never had it, or has none any more
-        else if (std::ranges::find(writable, squad) == writable.end() || !ofOne)
+        else if (!writable.contains(squad) || !ofOne)
             ++going.held;
         else
             going.atoms.push_back(store::atomOf(*carried, squad));

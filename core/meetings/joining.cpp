@@ -105,6 +105,14 @@ void requireMeets(const log::Log& log, const store::Sixteen& id) {
         meetsNone(log);
 }
 
+std::set<store::Sixteen> writableSquads(log::Connection& db) {
+    std::set<store::Sixteen> writable;
+    for (const log::JoinedSquad& squad : log::joinedSquads(db))
+        if (squad.mayWrite)
+            writable.insert(squad.id);
+    return writable;
+}
+
 store::Address addressOf(const log::Log& log) {
     const log::Moment moment(log);
     return store::Address::read(storeOf(log).connection);

@@ -8,6 +8,7 @@
 
 #include <cstdint>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -45,6 +46,9 @@ log::JoinedStore storeOf(const log::Log& log);
 /// Throws LogError (Conflict) where the log does not meet that store, or none any more. Within a
 /// transaction.
 void requireMeets(const log::Log& log, const store::Sixteen& id);
+
+/// The squads that the login may write, of those that the log knows.
+std::set<store::Sixteen> writableSquads(log::Connection& db);
 
 /// Whom a log's meetings ask. Throws LogError (Conflict) where it meets none, BadInput.
 store::Address addressOf(const log::Log& log);

@@ -67,9 +67,7 @@ public:
         int refusals = 0;
         for (int round = 0; round < mostRounds; ++round) {
             openSquads();
-            const std::int64_t before = takenUpTo();
-            takeNew();
-            if (takenUpTo() != before)
+            if (takeNew())
                 refusals = 0; // of what was not known here
             const Answer answer = giveNew();
             if (answer == Answer::Ok)
@@ -96,14 +94,6 @@ private:
             requireMeets(m_log, m_id);
             work(db);
         });
-    }
-
-    /// Grows where something new was taken; what was left out, and comes each time, does not count.
-    std::int64_t takenUpTo() const {
-        std::int64_t sum = 0;
-        for (const log::JoinedSquad& squad : knownBy(m_log).squads)
-            sum += squad.taken;
-        return sum;
     }
 
     void requireSameStore() {
@@ -156,11 +146,13 @@ private:
         });
     }
 
-    void takeNew() {
+    /// Whether that changed how far the store is known; what was left out, and comes each time,
+    /// does not.
+    bool takeNew() {
         std::vector<store::Atom> atoms;
         std::vector<store::Departed> departed;
         store::Look look;
-        bool first = false;
+        bool first = false, wentBack = false;
         std::vector<store::Cursor> since;
         for (;;) {
             const Known known = knownBy(m_log);
@@ -176,12 +168,12 @@ private:
                 break;
             const auto common = store::lastCommon(m_store, known.marks, m_progress);
             noteWentBack(m_log, m_id, common ? common->n : 0);
-            m_report.wentBack = true;
+            m_report.wentBack = wentBack = true;
             if (!common)
                 forgetMarks();
         }
         if (atoms.empty() && departed.empty() && !first)
-            return;
+            return wentBack;
         leaveOutOwn(atoms);
         m_report.came += static_cast<std::int64_t>(atoms.size());
         Came came = takeIn(m_log, m_id, atoms, m_progress);
@@ -190,7 +182,7 @@ private:
         for (const store::Departed& one : departed)
             if (auto gone = letGo(m_log, m_id, one))
                 m_report.departed.push_back(*gone);
-        noteTaken(look.now, since, came.leftOutFrom);
+        return noteTaken(look.now, since, came.leftOutFrom) || wentBack;
     }
 
     /// What this log gave itself comes back with the next pull.
@@ -207,9 +199,10 @@ private:
         together([](log::Connection& db) { log::eraseMarksAbove(db, -1); });
     }
 
-    /// Only what was taken moves how far squads were taken.
-    void noteTaken(const store::Mark& now, const std::vector<store::Cursor>& since,
+    /// Only what was taken moves how far squads were taken; whether one moved.
+    bool noteTaken(const store::Mark& now, const std::vector<store::Cursor>& since,
                    const std::map<store::Sixteen, std::int64_t>& leftOutFrom) {
+        bool moved = false;
         together([&](log::Connection& db) {
             for (log::JoinedSquad squad : log::joinedSquads(db)) {
                 // one that was not asked for, or that another program has taken on or back
@@ -223,10 +216,12 @@ private:
                     continue;
                 squad.taken = upTo;
                 log::putSquad(db, squad);
+                moved = true;
             }
             log::putMark(db, {.n = now.n, .tag = now.tag});
         });
         m_wrote = true;
+        return moved;
     }
 
     Answer giveNew() {

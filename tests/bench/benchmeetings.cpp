@@ -80,21 +80,19 @@ public:
                  log::Log::create(other);
                  join(other);
              }));
-        std::printf("%-46s %9.3f s\n", "a meeting with nothing new",
-                    medianWall([&] { sync(whole); }));
-        std::printf("%-46s %9.3f s\n", "  psql: there and back, a question",
-                    medianWall([&] { psql("SELECT 1"); }));
+        tell("a meeting with nothing new", medianWall([&] { sync(whole); }));
+        tell("  psql: there and back, a question", medianWall([&] { psql("SELECT 1"); }));
         roundTrips();
-        std::printf("%-46s %9.3f s\n", "a set from desk to desk, two meetings", medianWall([&] {
-                        enterSet(whole);
-                        sync(whole);
-                        sync(other);
-                    }));
+        tell("a set from desk to desk, two meetings", medianWall([&] {
+                 enterSet(whole);
+                 sync(whole);
+                 sync(other);
+             }));
         m_server.sql("CREATE TABLE aside (row jsonb); GRANT ALL ON aside TO anna", m_database);
-        std::printf("%-46s %9.3f s\n", "  psql twice: a row in, all of it out", medianWall([&] {
-                        psql("INSERT INTO aside VALUES ('{}')");
-                        psql("SELECT * FROM aside");
-                    }));
+        tell("  psql twice: a row in, all of it out", medianWall([&] {
+                 psql("INSERT INTO aside VALUES ('{}')");
+                 psql("SELECT * FROM aside");
+             }));
         std::printf(
             "%-46s %9s\n", "the store on disk",
             m_server
@@ -132,6 +130,10 @@ private:
         log.add(sessions.front().session, sessions.front().lift, set);
     }
 
+    static void tell(const char* what, double seconds) {
+        std::printf("%-46s %9.3f s\n", what, seconds);
+        std::fflush(stdout);
+    }
     static void tell(const char* what, const Took& time) {
         std::printf("%-46s %9.3f s (%.3f of the desk's processor)\n", what, time.wall, time.own);
         std::fflush(stdout);
@@ -163,7 +165,7 @@ private:
                 }).wall;
         }
         m_server.sql("DROP SCHEMA raw CASCADE", m_database);
-        std::printf("%-46s %9.3f s\n", "  COPY of the same rows, keys and indexes", seconds);
+        tell("  COPY of the same rows, keys and indexes", seconds);
     }
 
     void roundTrips() const {

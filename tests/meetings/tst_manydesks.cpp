@@ -17,9 +17,7 @@ class TestManyDesks : public QObject {
     static void enterSet(const MeetingDesk& desk) {
         log::Log log = desk.open();
         const auto sessions = log.liftSessions({.athlete = log.athletes().front().id});
-        Set set{.load = massFromKilograms(52.5)};
-        set.reps.push_back({.velocity = 0.91});
-        log.add(sessions.front().session, sessions.front().lift, set);
+        log.add(sessions.front().session, sessions.front().lift, ladderSet(52.5, {0.91}));
     }
 
 private Q_SLOTS:

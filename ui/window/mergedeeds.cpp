@@ -46,6 +46,10 @@ void MergeDeeds::merge(const QString& file) {
     Logbook& logbook = m_window.workspace()->logbook();
     const auto other = pathOf(QFileInfo(file).absoluteFilePath());
     const auto mine = logbook.log().file();
+    const auto sayNothingNew = [&] {
+        m_window.say(
+            MainWindow::tr("Nothing new: everything of %1 is in the log already.").arg(file));
+    };
     try {
         const auto coming = std::make_shared<Coming>();
         const bool read = JobDialog::run(
@@ -58,8 +62,7 @@ void MergeDeeds::merge(const QString& file) {
         if (!read)
             return;
         if (coming->report.nothingNew) {
-            m_window.say(
-                MainWindow::tr("Nothing new: everything of %1 is in the log already.").arg(file));
+            sayNothingNew();
             return;
         }
         MergeDialog dialog(coming->report, file, logbook, &m_window);
@@ -77,8 +80,7 @@ void MergeDeeds::merge(const QString& file) {
             return;
         logbook.applyOutsideUndo([](log::Log&) {}); // another connection wrote: all is told of it
         if (came->backup.empty()) {                 // the same was merged from elsewhere meanwhile
-            m_window.say(
-                MainWindow::tr("Nothing new: everything of %1 is in the log already.").arg(file));
+            sayNothingNew();
             return;
         }
         m_window.say(MainWindow::tr("Merged. A copy of the log as it was before is in its folder "

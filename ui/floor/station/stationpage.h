@@ -126,6 +126,7 @@ private:
     void showRests();
     void showFoot();
     void showNothing();
+    void showParts(bool anybody);
     void say(const QString& words, bool problem);
     void sayHelp();
     void echo();

@@ -220,10 +220,7 @@ void StationPage::showTurn() {
 
 void StationPage::showPicture() {
     const questions::AtStation& at = m_here[*m_turn];
-    m_begin->hide();
-    for (QWidget* part :
-         std::initializer_list<QWidget*>{m_rosterTable->parentWidget(), m_line, m_doneTable})
-        part->show();
+    showParts(true);
     m_chart->setVisible(at.atLift);
     m_view.reset();
     if (!at.atLift)
@@ -352,13 +349,17 @@ void StationPage::showNothing() {
     hideSilent();
     m_chart->setData({.unit = m_logbook.loadUnit()});
     m_done->setTable({}, {}, QList<int>{});
-    // Empty, they say nothing: what begins it stands there instead.
+    m_begin->setText(m_work ? tr("Who is here…") : tr("New station…"));
+    showParts(false);
+    say({}, false);
+}
+
+// Empty, they say nothing: what begins it stands there instead.
+void StationPage::showParts(bool anybody) {
     for (QWidget* part : std::initializer_list<QWidget*>{m_rosterTable->parentWidget(), m_line,
                                                          m_chart, m_doneTable})
-        part->hide();
-    m_begin->setText(m_work ? tr("Who is here…") : tr("New station…"));
-    m_begin->show();
-    say({}, false);
+        part->setVisible(anybody);
+    m_begin->setVisible(!anybody);
 }
 
 void StationPage::say(const QString& words, bool problem) {
