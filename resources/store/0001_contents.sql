@@ -21,14 +21,14 @@ CREATE FUNCTION slopebook.number(number jsonb) RETURNS float8 IMMUTABLE PARALLEL
 CREATE FUNCTION slopebook.list(parts jsonb) RETURNS jsonb IMMUTABLE PARALLEL SAFE
     RETURN CASE WHEN jsonb_typeof(parts) = 'array' THEN parts ELSE '[]' END;
 
--- Nothing where it is no day of the calendar.
+-- Nothing where it is no day of the calendar. A log knows a year 0 (ISO 8601), which is 1 BC here.
 CREATE FUNCTION slopebook.day(day text) RETURNS date IMMUTABLE STRICT PARALLEL SAFE
-    RETURN CASE WHEN day ~ '^[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$' AND day > '0001'
+    RETURN CASE WHEN day ~ '^[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$'
         AND substr(day, 9, 2)::int <= CASE substr(day, 6, 2)
             WHEN '02' THEN CASE WHEN substr(day, 1, 4)::int % 4 = 0
                 AND (substr(day, 1, 4)::int % 100 <> 0 OR substr(day, 1, 4)::int % 400 = 0) THEN 29 ELSE 28 END
             WHEN '04' THEN 30 WHEN '06' THEN 30 WHEN '09' THEN 30 WHEN '11' THEN 30 ELSE 31 END
-        THEN make_date(substr(day, 1, 4)::int, substr(day, 6, 2)::int, substr(day, 9, 2)::int) END;
+        THEN make_date(coalesce(nullif(substr(day, 1, 4)::int, 0), -1), substr(day, 6, 2)::int, substr(day, 9, 2)::int) END;
 
 -- Of a rep: a number, or, where more is said of it, an object with one. (Not STRICT: it would not be
 -- put in the place where it is asked for, and a view take three times as long.)
