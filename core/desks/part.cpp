@@ -4,8 +4,11 @@
 #include "core/desks/sameones.h"
 #include "core/log/impl.h"
 #include "core/log/neighbours.h"
+#include "core/log/speakers.h"
 #include "core/model/errors.h"
+#include "core/model/names.h"
 
+#include <array>
 #include <deque>
 #include <map>
 #include <utility>
@@ -32,11 +35,16 @@ public:
                 lookAround(*atom.thing);
         }
         readWanted();
-        if (joins()) {
-            wantAll(removedFromSessions());
-            readWanted();
+        for (std::size_t before = 0; before != m_seen.size();) { // what is read may matter to more
+            before = m_seen.size();
+            if (joins()) {
+                wantAll(removedFromSessions());
+                readWanted();
+            }
+            if (!readForNamed())
+                return false;
         }
-        return isEnough();
+        return true;
     }
     ReadDesk take() { return std::move(m_read); }
 
@@ -144,72 +152,114 @@ private:
         return log::uuidsRemovedFrom(m_db, sessions);
     }
 
-    /// What has a name of its own may be spoken of from anywhere.
-    bool isEnough() {
-        return !namedOneGoes() && !nameIsTaken() && !namedOneComesBack() && !becameOneElsewhere();
+    /// What has a name of its own may be spoken of from anywhere, and any other may have its name.
+    /// Whether it is not too much that speaks of what goes.
+    bool readForNamed() {
+        constexpr std::size_t most = 200;
+        for (const Slot slot : thoseThatMayGo()) {
+            const log::AtomKey& place = m_read.places.at(slot);
+            const auto speaking = log::uuidsSpeakingOf(m_db, place.kind, place.one, most);
+            if (speaking.size() > most)
+                return false;
+            wantAll(speaking);
+        }
+        for (const std::string& kind : kindsWhoseNamesMatter())
+            if (m_kinds.insert(kind).second)
+                wantAll(log::uuidsOfKind(m_db, kind));
+        readWanted();
+        return true;
     }
 
-    bool namedOneGoes() const {
-        return std::ranges::any_of(m_coming, [&](const auto& one) {
-            const Atom* mine = held(one.first);
-            return mine != nullptr && mine->alive && !one.second.alive &&
-                   nameOf(*mine->thing) != nullptr;
-        });
-    }
-
-    /// Whether what comes under a name that is new for it may find it taken: by another that comes,
-    /// or by one that is here, which may keep its name though it comes under another one.
-    bool nameIsTaken() {
+    /// Of what lives here and has a name: what comes as removed, what says of itself or is said to
+    /// be one with another (sameones.h), and what may become so by its name.
+    std::set<Slot> thoseThatMayGo() const {
+        std::set<Slot> all;
+        std::map<Sixteen, Slot> notes;
         std::map<std::string, Slot> names;
-        std::set<std::string> kinds;
-        for (const auto& [slot, atom] : m_coming) {
+        for (const auto& [slot, atom] : m_read.desk) {
             if (!atom.alive || nameOf(*atom.thing) == nullptr)
                 continue;
-            const std::string key = desks::keyOf(*atom.thing);
+            const auto coming = m_coming.find(slot);
+            if (coming != m_coming.end() && !coming->second.alive)
+                all.insert(slot);
+            if (!isOneByName(*atom.thing))
+                continue;
+            notes.emplace(noteOf(m_known.uuid(slot)), slot);
+            names.emplace(desks::keyOf(*atom.thing), slot);
+        }
+        for (const auto& [slot, atom] : m_coming) {
+            if (!atom.thing || !isOneByName(*atom.thing))
+                continue;
+            for (const log::Step& step : atom.trail)
+                if (const auto noted = notes.find(step.revision); noted != notes.end())
+                    all.insert(noted->second);
+            const auto same = names.find(desks::keyOf(*atom.thing));
+            if (!atom.alive || same == names.end() || same->second == slot)
+                continue;
+            all.insert(same->second);
+            if (held(slot) != nullptr && held(slot)->alive)
+                all.insert(slot);
+        }
+        return all;
+    }
+
+    /// What comes under a name that is new for it may find it taken: by another that comes, or by
+    /// one that is here, which may keep its name though it comes under another one. So may what
+    /// comes back. Lifts, tests and devices are all read anyhow.
+    std::set<std::string> kindsWhoseNamesMatter() {
+        std::set<std::string> kinds, asked;
+        std::map<std::string, Slot> names;
+        for (const auto& [slot, atom] : m_coming) {
+            if (!atom.alive || nameOf(*atom.thing) == nullptr || isOneByName(*atom.thing))
+                continue;
+            const std::string key = desks::keyOf(*atom.thing), kind(kindOf(*atom.thing));
             const Atom* mine = held(slot);
             if (mine != nullptr && mine->alive && desks::keyOf(*mine->thing) == key)
                 continue;
             if (!names.emplace(key, slot).second)
-                return true;
-            kinds.insert(std::string(kindOf(*atom.thing)));
+                kinds.insert(kind);
+            asked.insert(kind);
         }
-        for (const std::string& kind : kinds)
-            for (const Sixteen& uuid : log::uuidsOfKind(m_db, kind))
-                if (const auto carried = log::carried(m_db, uuid)) {
-                    const auto at = names.find(desks::keyOf(thingOf(m_known, carried->content)));
-                    if (at != names.end() && at->second != m_known.find(uuid))
-                        return true;
-                }
+        for (const std::string& kind : asked)
+            if (!kinds.contains(kind) && !m_kinds.contains(kind) && isTaken(kind, names))
+                kinds.insert(kind);
+        addThoseThatComeBack(kinds);
+        return kinds;
+    }
+    /// Whether one that is here has the key of one that comes: of its name first, which is quick.
+    bool isTaken(const std::string& kind, const std::map<std::string, Slot>& keys) {
+        std::set<std::string> names;
+        for (const auto& [key, slot] : keys)
+            names.insert(nameKey(*nameOf(*m_coming.at(slot).thing)));
+        for (const auto& [id, name] : log::namesIn(m_db, kind)) {
+            const auto one = names.contains(nameKey(name))
+                                 ? log::atomOf(m_db, log::AtomKey{.kind = kind, .one = id})
+                                 : std::nullopt;
+            const auto said = one ? log::carried(m_db, one->uuid) : std::nullopt;
+            if (!said)
+                continue;
+            const auto at = keys.find(desks::keyOf(thingOf(m_known, said->content)));
+            if (at != keys.end() && at->second != m_known.find(one->uuid))
+                return true;
+        }
         return false;
     }
-
-    /// What comes back may find its name taken.
-    bool namedOneComesBack() const {
+    void addThoseThatComeBack(std::set<std::string>& kinds) const {
         std::set<Slot> spokenOf;
         for (const Desk* desk : {&m_read.desk, &m_coming})
             for (const auto& [slot, atom] : *desk)
                 if (atom.alive)
                     eachReference(*atom.thing, [&](Slot of) { spokenOf.insert(of); });
-        return std::ranges::any_of(m_read.desk, [&](const auto& one) {
-            const auto& [slot, atom] = one;
-            return !atom.alive && !m_coming.contains(slot) && spokenOf.contains(slot) &&
-                   (!atom.thing || nameOf(*atom.thing) != nullptr);
-        });
-    }
-
-    /// Whether what comes says that it is one with something that lives here: that goes, whatever
-    /// name it has (sameones.h).
-    bool becameOneElsewhere() const {
-        std::set<Sixteen> notes;
-        for (const auto& [slot, atom] : m_read.desk)
-            if (atom.alive && isOneByName(*atom.thing))
-                notes.insert(noteOf(m_known.uuid(slot)));
-        return std::ranges::any_of(m_coming, [&](const auto& one) {
-            return one.second.thing && isOneByName(*one.second.thing) &&
-                   std::ranges::any_of(one.second.trail, [&](const log::Step& step) {
-                       return notes.contains(step.revision);
-                   });
-        });
+        static constexpr std::array<std::string_view, 4> named{"athlete", "block", "equipment",
+                                                               "station"};
+        for (const auto& [slot, atom] : m_read.desk) {
+            const auto coming = m_coming.find(slot);
+            const bool goes = coming != m_coming.end() && !coming->second.alive;
+            const std::string& kind = m_read.places.at(slot).kind;
+            if ((!atom.alive || goes) && spokenOf.contains(slot) &&
+                std::ranges::find(named, kind) != named.end())
+                kinds.insert(kind);
+        }
     }
 
     Slots& m_known;
@@ -218,6 +268,7 @@ private:
     ReadDesk m_read;
     std::deque<Sixteen> m_wanted;
     std::set<Sixteen> m_seen;
+    std::set<std::string> m_kinds; ///< of which all is read
 };
 } // namespace
 

@@ -11,8 +11,9 @@ namespace slopebook::desks {
 
 /// Of what the log holds: those things as they are here, what they speak of, what stands or may
 /// come to stand under one key with them, and what speaks of them where they go. Nothing else of
-/// the log can change by their coming. Where something with a name goes, or comes under a name that
-/// is taken, it is all of the log. Of one moment, which the caller holds. Throws as readDesk().
+/// the log can change by their coming. Where something with a name goes, or becomes one with
+/// another, that very much speaks of, it is all of the log. Of one moment, which the caller holds.
+/// Throws as readDesk().
 ReadDesk readAround(Slots& known, const log::Log& log, const Desk& coming);
 
 /// Those that are or were here, as they are now. Throws as readDesk().

@@ -7,6 +7,7 @@
 #include "core/model/errors.h"
 
 #include <bit>
+#include <limits>
 #include <map>
 #include <memory>
 
@@ -149,6 +150,10 @@ Trail trailOf(const Atom& atom, bool alive) {
     }
 }
 
+std::string packedTrail(const Trail& trail, const Sixteen& hash) {
+    return packed(trail, hash, true);
+}
+
 std::string placeOf(const AtomKey& key) {
     std::string text = key.kind + " " + std::to_string(key.one);
     for (const std::int64_t more : {key.two, key.three})
@@ -179,6 +184,25 @@ void visitRemoved(Connection& db, const std::string& kind,
     Query rows = kind.empty() ? Query(db, removedColumns) : Query(db, ofKind.data(), kind);
     while (rows.next())
         visit(readRemoved(rows));
+}
+
+void visitRemovedInPieces(Connection& db, const std::string& kind, int most,
+                          const std::function<void(const RemovedAtom&)>& visit) {
+    static constexpr auto ofKind =
+        joined(removedColumns, "WHERE kind = ? AND (one, two, three, uuid) > (?, ?, ?, ?) "
+                               "ORDER BY one, two, three, uuid LIMIT ?");
+    RemovedAtom last{
+        .atom = {.key = {.kind = kind, .one = std::numeric_limits<std::int64_t>::min()}}};
+    for (int read = most; read == most;) {
+        read = 0;
+        const Atom from = last.atom;
+        for (Query rows(db, ofKind.data(), kind, from.key.one, from.key.two, from.key.three,
+                        from.uuid, most);
+             rows.next(); ++read) {
+            last = readRemoved(rows);
+            visit(last);
+        }
+    }
 }
 
 UuidOf uuidsIn(Connection& db) {
@@ -357,6 +381,12 @@ std::int64_t dayNumber(Date day) {
     const auto month = static_cast<int>(static_cast<unsigned>(day.month()));
     const auto ofMonth = static_cast<int>(static_cast<unsigned>(day.day()));
     return (static_cast<int>(day.year()) * 100 + month) * 100 + ofMonth;
+}
+
+Date dayOfNumber(std::int64_t number) {
+    return {std::chrono::year{static_cast<int>(number / 10000)},
+            std::chrono::month{static_cast<unsigned>(number / 100 % 100)},
+            std::chrono::day{static_cast<unsigned>(number % 100)}};
 }
 
 } // namespace slopebook::log

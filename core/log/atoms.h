@@ -52,6 +52,11 @@ std::optional<RemovedAtom> removedAtomOf(Connection& db, const Sixteen& uuid);
 /// Every removed one of a kind; of all where kind is empty.
 void visitRemoved(Connection& db, const std::string& kind,
                   const std::function<void(const RemovedAtom&)>& visit);
+/// Those of a kind in pieces of at most that many, each read by itself, outside of any moment or
+/// transaction of the caller's: nobody waits for longer. What comes or goes meanwhile may be
+/// visited or not.
+void visitRemovedInPieces(Connection& db, const std::string& kind, int most,
+                          const std::function<void(const RemovedAtom&)>& visit);
 /// The UUIDs of things that stand in the log; all zeros for one that does not.
 UuidOf uuidsIn(Connection& db);
 /// The same, remembering what was asked: for a moment in which nothing is written.
@@ -71,6 +76,8 @@ void placeAtoms(Connection& db, const char* kind, std::int64_t of,
                 const std::vector<Content>& before, const std::vector<Content>& now,
                 const std::vector<int>& was);
 
+/// The trail of one that lives, as its row holds it: empty where it came and was never changed.
+std::string packedTrail(const Trail& trail, const Sixteen& hash);
 /// An atom's part of the tallies "atom" and "removed atom".
 std::uint64_t weightOf(const Atom& atom);
 std::uint64_t weightOf(const RemovedAtom& removed);
@@ -95,5 +102,6 @@ std::string placeOf(const AtomKey& key);
 
 /// 20260314, of the key of a roster entry.
 std::int64_t dayNumber(Date day);
+Date dayOfNumber(std::int64_t number);
 
 } // namespace slopebook::log

@@ -55,13 +55,17 @@ Carried gone(Connection& db, const RemovedAtom& removed) {
 }
 
 void requireEnd(const Trail& trail, const Sixteen& hash, bool alive) {
-    const std::size_t least = alive ? 1 : 2;
-    if (trail.size() < least || trail.back().hash != stepHash(hash, alive) ||
-        trail.front().revision != revisionAfter({}, trail.front().hash))
+    if (!isPastOf(trail, hash, alive))
         throw BadInput(say("a trail that does not end with what the thing says"),
                        say("the trail of that very thing"));
 }
 } // namespace
+
+bool isPastOf(const Trail& trail, const Sixteen& hash, bool alive) {
+    const std::size_t least = alive ? 1 : 2;
+    return trail.size() >= least && trail.back().hash == stepHash(hash, alive) &&
+           trail.front().revision == revisionAfter({}, trail.front().hash);
+}
 
 std::optional<Sixteen> aboutOf(const Carried& conflict) {
     if (conflict.kind != "conflict" || conflict.content.empty())
@@ -110,6 +114,13 @@ std::optional<Carried> carried(Connection& db, const Sixteen& uuid) {
 std::optional<Carried> carried(const Log& log, const Sixteen& uuid) {
     const ReadScope moment(log.impl().db);
     return carried(log.impl().db, uuid);
+}
+
+Trail trailHere(Connection& db, const Sixteen& uuid) {
+    if (const auto atom = atomOf(db, uuid))
+        return trailOf(*atom, true);
+    const auto removed = removedAtomOf(db, uuid);
+    return removed ? trailOf(removed->atom, false) : Trail();
 }
 
 void adopt(Connection& db, const AtomKey& place, const Sixteen& uuid, const Trail& trail) {

@@ -67,6 +67,12 @@ void visitCarried(const Log& log, const std::function<void(const Carried&)>& vis
 std::optional<Carried> carried(Connection& db, const Sixteen& uuid);
 std::optional<Carried> carried(const Log& log, const Sixteen& uuid);
 
+/// Whether a trail begins as trails do and ends in what the thing says.
+bool isPastOf(const Trail& trail, const Sixteen& hash, bool alive);
+
+/// The trail of one of them, without a look at what it says; empty where it never was here.
+Trail trailHere(Connection& db, const Sixteen& uuid);
+
 // Of one that was just written as another log carried it; each within the transaction that wrote
 // it. Where the trail's last step is not of what stands there, BadInput.
 

@@ -2,6 +2,7 @@
 #include "core/log/neighbours.h"
 
 #include "core/log/atoms.h"
+#include "core/log/comingrows.h"
 #include "core/log/contentreader.h"
 #include "core/log/query.h"
 
@@ -28,21 +29,40 @@ std::vector<Sixteen> uuidsFrom(Query&& rows) {
 }
 } // namespace
 
+namespace {
+void takeSession(Connection& db, std::vector<Sixteen>& all, std::int64_t session) {
+    take(all, Query(db, livingAt, std::string("session"), session));
+    take(all, Query(db,
+                    "SELECT a.uuid FROM sets AS s JOIN atoms AS a ON a.kind = 'set' AND "
+                    "a.one = s.id AND a.two = 0 AND a.three = 0 WHERE s.session = ?",
+                    session));
+    for (const char* kind : {"lift conditions", "test conditions", "attempt", "gap"})
+        takeAt(db, all, kind, session);
+}
+} // namespace
+
 std::vector<Sixteen> uuidsOfDay(Connection& db, AthleteId athlete, Date day) {
     std::vector<Sixteen> all;
     std::vector<std::int64_t> sessions;
     for (Query rows(db, "SELECT id FROM sessions WHERE athlete = ? AND day = ?", athlete, day);
          rows.next();)
         sessions.push_back(rows.integer(0));
-    for (const std::int64_t session : sessions) {
-        take(all, Query(db, livingAt, std::string("session"), session));
-        take(all, Query(db,
-                        "SELECT a.uuid FROM sets AS s JOIN atoms AS a ON a.kind = 'set' AND "
-                        "a.one = s.id AND a.two = 0 AND a.three = 0 WHERE s.session = ?",
-                        session));
-        for (const char* kind : {"lift conditions", "test conditions", "attempt", "gap"})
-            takeAt(db, all, kind, session);
-    }
+    for (const std::int64_t session : sessions)
+        takeSession(db, all, session);
+    return all;
+}
+
+std::vector<Sixteen> uuidsOfSession(Connection& db, SessionId session) {
+    std::vector<Sixteen> all;
+    takeSession(db, all, static_cast<std::int64_t>(session));
+    return all;
+}
+
+std::vector<SessionId> sessionsOf(Connection& db, AthleteId athlete) {
+    std::vector<SessionId> all;
+    for (Query rows(db, "SELECT id FROM sessions WHERE athlete = ? ORDER BY id", athlete);
+         rows.next();)
+        all.push_back(rows.id<SessionId>(0));
     return all;
 }
 
@@ -101,6 +121,42 @@ std::vector<Sixteen> uuidsRemovedAt(Connection& db, const std::string& kind, std
     return uuidsFrom(Query(db,
                            "SELECT uuid FROM removed_atoms WHERE kind = ? AND one = ? AND two = ?",
                            kind, one, two));
+}
+
+bool knowsAny(Connection& db, std::span<const Sixteen> uuids) {
+    ComingRows rows(1);
+    rows.reserve(uuids.size());
+    for (const Sixteen& uuid : uuids)
+        rows.blob(viewOf(uuid));
+    db.setComing(&rows);
+    const bool any = Query(db, "SELECT 1 FROM coming WHERE "
+                               "EXISTS (SELECT 1 FROM atoms WHERE uuid = c0) OR "
+                               "EXISTS (SELECT 1 FROM removed_atoms WHERE uuid = c0) OR "
+                               "EXISTS (SELECT 1 FROM sent WHERE uuid = c0) OR "
+                               "EXISTS (SELECT 1 FROM unsent WHERE uuid = c0) LIMIT 1")
+                         .next();
+    db.setComing(nullptr);
+    return any;
+}
+
+bool hasSession(Connection& db, AthleteId athlete, Date day, int ordinal) {
+    return Query(db, "SELECT 1 FROM sessions WHERE athlete = ? AND day = ? AND ordinal = ?",
+                 athlete, day, ordinal)
+        .next();
+}
+
+std::optional<Sixteen> uuidOfSession(Connection& db, AthleteId athlete, Date day, int ordinal) {
+    Query row(db,
+              "SELECT a.uuid FROM sessions AS s JOIN atoms AS a ON a.kind = 'session' AND "
+              "a.one = s.id AND a.two = 0 AND a.three = 0 "
+              "WHERE s.athlete = ? AND s.day = ? AND s.ordinal = ?",
+              athlete, day, ordinal);
+    return row.next() ? std::optional(row.sixteen(0)) : std::nullopt;
+}
+
+std::optional<AthleteId> athleteOf(Connection& db, SessionId session) {
+    Query row(db, "SELECT athlete FROM sessions WHERE id = ?", session);
+    return row.next() ? std::optional(row.id<AthleteId>(0)) : std::nullopt;
 }
 
 } // namespace slopebook::log

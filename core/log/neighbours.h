@@ -10,7 +10,9 @@
 #include "core/model/ids.h"
 
 #include <cstdint>
+#include <optional>
 #include <set>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -19,6 +21,10 @@ namespace slopebook::log {
 /// The sessions of an athlete's day with all that they hold, and what was removed under the
 /// numbers of their conditions, attempts and gaps.
 std::vector<Sixteen> uuidsOfDay(Connection& db, AthleteId athlete, Date day);
+/// What a session holds with itself, likewise.
+std::vector<Sixteen> uuidsOfSession(Connection& db, SessionId session);
+/// The keys of an athlete's sessions.
+std::vector<SessionId> sessionsOf(Connection& db, AthleteId athlete);
 /// The check loads of an athlete, there or removed.
 std::vector<Sixteen> uuidsOfCheckLoads(Connection& db, AthleteId athlete);
 /// The roster of a station on a day, there or removed.
@@ -38,5 +44,15 @@ std::vector<Sixteen> uuidsRemovedAt(Connection& db, const std::string& kind, std
 /// The same under two: of a station the roster of a day (20260314).
 std::vector<Sixteen> uuidsRemovedAt(Connection& db, const std::string& kind, std::int64_t one,
                                     std::int64_t two);
+
+/// Whether anything is known under one of those names: that it stands here, was removed, or that a
+/// store has it or is to have it.
+bool knowsAny(Connection& db, std::span<const Sixteen> uuids);
+/// Whether an athlete has a session of that number on that day.
+bool hasSession(Connection& db, AthleteId athlete, Date day, int ordinal);
+/// Which that is.
+std::optional<Sixteen> uuidOfSession(Connection& db, AthleteId athlete, Date day, int ordinal);
+/// Whose a session is; nothing where there is none.
+std::optional<AthleteId> athleteOf(Connection& db, SessionId session);
 
 } // namespace slopebook::log

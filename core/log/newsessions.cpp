@@ -10,6 +10,7 @@
 #include "core/log/storerows.h"
 #include "core/log/tables.h"
 #include "core/log/validity.h"
+#include "core/model/phrases/log.h"
 
 #include <algorithm>
 #include <deque>
@@ -79,7 +80,7 @@ struct ComingSql {
                                               setColumns(set, names);
                                           }) + ", point, counting, id, lift, ordinal, session");
     std::string reps = comingInto("reps", "set_id, ordinal, velocity, excluded");
-    std::string atoms = comingInto("atoms", "kind, one, two, three, uuid, hash");
+    std::string atoms = comingInto("atoms", "kind, one, two, three, uuid, hash, trail");
 };
 const ComingSql& comingSql() {
     static const ComingSql made;
@@ -136,14 +137,15 @@ private:
 
     void addOne(NewSession& session, SessionId id) {
         m_impl.requireRepeat(session.head, std::nullopt);
-        const Sixteen& own = keep("session", raw(id), 0, contentHash(uuids(), session.head));
+        const Sixteen& own =
+            keep("session", raw(id), 0, contentHash(uuids(), session.head), session.as);
         const UuidOf within = [&](const char* kind, std::int64_t key) {
             return std::string_view(kind) == kindOf<SessionId> && key == raw(id)
                        ? own
                        : m_uuids(kind, key);
         };
         for (const LiftConditions& one : session.conditions)
-            addConditions(within, id, one);
+            addConditions(within, id, one, session.conditionsAs);
         const std::size_t first = m_sets.size();
         for (NewSet& set : session.sets)
             addSet(within, id, set);
@@ -164,13 +166,16 @@ private:
         cells.put(session.head.note);
     }
 
-    void addConditions(const UuidOf& within, SessionId session, const LiftConditions& one) {
+    void addConditions(const UuidOf& within, SessionId session, const LiftConditions& one,
+                       const std::map<LiftId, CameAs>& names) {
         CellWriter cells{m_conditionRows};
         conditionColumns(one.conditions, cells);
         cells.put(one.lift);
         cells.put(session);
+        const auto as = names.find(one.lift);
         keep("lift conditions", raw(session), raw(one.lift),
-             contentHash(within, session, one.lift, one.conditions));
+             contentHash(within, session, one.lift, one.conditions),
+             as == names.end() ? std::nullopt : std::optional(as->second));
     }
 
     void addSet(const UuidOf& within, SessionId session, NewSet& set) {
@@ -198,15 +203,23 @@ private:
             ofRep.put(rep.velocity);
             ofRep.put(rep.excluded);
         }
-        keep("set", raw(placed.id), 0, contentHash(within, placed));
+        keep("set", raw(placed.id), 0, contentHash(within, placed), set.as);
     }
 
     /// Its UUID. A key that was never given out has none of before.
-    const Sixteen& keep(const char* kind, std::int64_t one, std::int64_t two, const Sixteen& hash) {
+    const Sixteen& keep(const char* kind, std::int64_t one, std::int64_t two, const Sixteen& hash,
+                        const std::optional<CameAs>& as) {
+        if (as && as->hash != hash)
+            throw damagedLog(
+                m_impl.db.file(),
+                say("%1 is not as its hash says", placeOf({.kind = kind, .one = one, .two = two})));
         m_atoms.push_back({.key = {.kind = kind, .one = one, .two = two},
-                           .uuid = m_fresh[m_atoms.size()],
-                           .hash = hash});
+                           .uuid = as ? as->uuid : m_fresh[m_atoms.size()],
+                           .hash = hash,
+                           .trail = as ? as->trail : std::string()});
         const Atom& atom = m_atoms.back();
+        if (!as)
+            m_unsent.push_back({.uuid = atom.uuid});
         m_atomTally.add(weightOf(atom));
         m_atomRows.text(atom.key.kind);
         m_atomRows.integer(one);
@@ -214,6 +227,10 @@ private:
         m_atomRows.integer(0);
         m_atomRows.blob(viewOf(atom.uuid));
         m_atomRows.blob(viewOf(atom.hash));
+        if (atom.trail.empty())
+            m_atomRows.null();
+        else
+            m_atomRows.blob(atom.trail);
         return atom.uuid;
     }
 
@@ -242,12 +259,7 @@ private:
             m_impl.changes.emplace_back(athlete);
         }
         m_impl.tally("atom", 0, m_atomTally);
-        if (meetsStore(m_impl.db)) {
-            std::vector<Unsent> unsent;
-            for (const Atom& atom : m_atoms)
-                unsent.push_back({.uuid = atom.uuid});
-            noteUnsent(m_impl.db, unsent);
-        }
+        noteUnsent(m_impl.db, m_unsent);
     }
 
     void insert(const std::string& sql, const ComingRows& rows) {
@@ -263,6 +275,7 @@ private:
     std::vector<StoredSet> m_sets;
     std::vector<Atom> m_atoms;
     std::vector<Sixteen> m_fresh;
+    std::vector<Unsent> m_unsent; ///< what is new to everybody
     std::vector<std::string> m_days;
     std::int64_t m_firstSession = 0, m_nextSet = 0;
     UuidOf m_uuids;

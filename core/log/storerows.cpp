@@ -2,6 +2,7 @@
 #include "core/log/storerows.h"
 
 #include "core/log/checksum.h"
+#include "core/log/comingrows.h"
 #include "core/log/impl.h"
 #include "core/log/query.h"
 #include "core/log/storetallies.h"
@@ -127,9 +128,9 @@ void setJoinedStore(Connection& db, const JoinedStore& store) {
 }
 
 void leaveStore(Connection& db) {
-    db.execute("DELETE FROM store; DELETE FROM squads; DELETE FROM marks; DELETE FROM sent; "
-               "DELETE FROM unsent; UPDATE tallies SET things = 0, sum = 0 WHERE owner = 0 AND "
-               "kind IN ('store', 'squad', 'mark', 'sent', 'unsent')");
+    db.execute(
+        "DELETE FROM store; DELETE FROM squads; DELETE FROM marks; UPDATE tallies SET things "
+        "= 0, sum = 0 WHERE owner = 0 AND kind IN ('store', 'squad', 'mark')");
 }
 
 std::vector<JoinedSquad> joinedSquads(Connection& db) {
@@ -161,6 +162,12 @@ std::vector<Mark> marksIn(Connection& db) {
     static constexpr auto all = joined(markRows, "ORDER BY n");
     Query rows(db, all.data());
     return listed(rows, readMark);
+}
+
+std::optional<Mark> highestMark(Connection& db) {
+    static constexpr auto last = joined(markRows, "ORDER BY n DESC LIMIT 1");
+    Query row(db, last.data());
+    return row.next() ? std::optional(readMark(row)) : std::nullopt;
 }
 
 void putMark(Connection& db, const Mark& mark) {
@@ -207,6 +214,26 @@ void putSent(Connection& db, std::span<const Sent> sent) {
     change.tell();
 }
 
+void putFirstSent(Connection& db, std::span<const Sent> sent) {
+    if (sent.empty())
+        return;
+    ComingRows rows(4);
+    rows.reserve(sent.size());
+    Change change(db, "sent");
+    for (const Sent& one : sent) {
+        rows.blob(viewOf(one.uuid));
+        rows.blob(viewOf(one.squad));
+        rows.integer(one.version);
+        rows.blob(viewOf(one.revision));
+        change.tally.add(weightOf(one));
+    }
+    db.setComing(&rows);
+    Query(db, "INSERT INTO sent (uuid, squad, version, revision) SELECT c0, c1, c2, c3 FROM coming")
+        .run();
+    db.setComing(nullptr);
+    change.tell();
+}
+
 void eraseSent(Connection& db, std::span<const Sixteen> uuids) {
     Change change(db, "sent");
     for (const Sixteen& uuid : uuids)
@@ -237,9 +264,17 @@ void visitUnsent(Connection& db, const std::function<void(const Unsent&)>& visit
         visit(readUnsent(rows));
 }
 
-void noteUnsent(Connection& db, std::span<const Unsent> unsent) {
-    if (!meetsStore(db))
-        return;
+std::vector<Unsent> unsentAfter(Connection& db, const std::optional<Sixteen>& last,
+                                std::size_t most) {
+    static constexpr auto after = joined(unsentRows, "WHERE uuid > ? ORDER BY uuid LIMIT ?");
+    static constexpr auto first = joined(unsentRows, "ORDER BY uuid LIMIT ?");
+    const auto count = static_cast<std::int64_t>(most);
+    Query rows = last ? Query(db, after.data(), *last, count) : Query(db, first.data(), count);
+    return listed(rows, readUnsent);
+}
+
+namespace {
+void putUnsent(Connection& db, std::span<const Unsent> unsent) {
     Change change(db, "unsent");
     for (const Unsent& one : unsent) {
         const auto held = unsentOf(db, one.uuid);
@@ -252,6 +287,52 @@ void noteUnsent(Connection& db, std::span<const Unsent> unsent) {
         change.tally.add(weightOf(one));
     }
     change.tell();
+}
+} // namespace
+
+void noteUnsent(Connection& db, std::span<const Unsent> unsent) {
+    if (!unsent.empty() && meetsStore(db))
+        putUnsent(db, unsent);
+}
+
+void noteUnsentAhead(Connection& db, std::span<const Sixteen> uuids) {
+    std::vector<Unsent> unsent;
+    for (const Sixteen& uuid : uuids)
+        unsent.push_back({.uuid = uuid});
+    putUnsent(db, unsent);
+}
+
+std::vector<Sixteen> namesAfter(Connection& db, const std::optional<Sixteen>& last,
+                                std::size_t most) {
+    const auto count = static_cast<std::int64_t>(most);
+    Query rows = last ? Query(db,
+                              "SELECT uuid FROM atoms WHERE uuid > ?1 UNION ALL "
+                              "SELECT uuid FROM removed_atoms WHERE uuid > ?1 ORDER BY 1 LIMIT ?2",
+                              *last, count)
+                      : Query(db,
+                              "SELECT uuid FROM atoms UNION ALL "
+                              "SELECT uuid FROM removed_atoms ORDER BY 1 LIMIT ?1",
+                              count);
+    return listed(rows, [](const Query& row) { return row.sixteen(0); });
+}
+
+bool hasSent(Connection& db) {
+    return Query(db, "SELECT 1 FROM sent LIMIT 1").next();
+}
+
+std::size_t forgetNoted(Connection& db, std::size_t most) {
+    const auto count = static_cast<std::int64_t>(most);
+    std::vector<Sixteen> some;
+    for (Query rows(db, "SELECT uuid FROM sent LIMIT ?", count); rows.next();)
+        some.push_back(rows.sixteen(0));
+    if (!some.empty()) {
+        eraseSent(db, some);
+        return some.size();
+    }
+    for (const Unsent& one : unsentAfter(db, std::nullopt, most))
+        some.push_back(one.uuid);
+    eraseUnsent(db, some);
+    return some.size();
 }
 
 void noteUnsent(Connection& db, const Sixteen& uuid) {

@@ -58,14 +58,20 @@ Connection& connectionOf(const Log& log);
 bool meetsStore(Connection& db);
 std::optional<JoinedStore> joinedStore(Connection& db);
 void setJoinedStore(Connection& db, const JoinedStore& store);
-/// Takes all of it away: the log meets no store any more, and nothing else of it changes.
+/// The log meets no store any more; nothing of what it holds changes. What it noted of single
+/// things stays, means nothing any more, and goes by forgetNoted().
 void leaveStore(Connection& db);
+/// Of a log that meets no store: forgets so many of what was sent or waited, or fewer; how many.
+std::size_t forgetNoted(Connection& db, std::size_t most);
+/// Whether anything is left of what was sent.
+bool hasSent(Connection& db);
 
 std::vector<JoinedSquad> joinedSquads(Connection& db);
 void putSquad(Connection& db, const JoinedSquad& squad);
 void eraseSquad(Connection& db, const Sixteen& id);
 
-std::vector<Mark> marksIn(Connection& db); ///< ascending
+std::vector<Mark> marksIn(Connection& db); ///< ascending; one for each writing that was seen
+std::optional<Mark> highestMark(Connection& db);
 void putMark(Connection& db, const Mark& mark);
 void eraseMarksAbove(Connection& db, std::int64_t n);
 
@@ -73,15 +79,25 @@ std::optional<Sent> sentOf(Connection& db, const Sixteen& uuid);
 /// Those above a version, by it.
 void visitSent(Connection& db, std::int64_t above, const std::function<void(const Sent&)>& visit);
 void putSent(Connection& db, std::span<const Sent> sent);
+/// Of those none of which is there, in one statement.
+void putFirstSent(Connection& db, std::span<const Sent> sent);
 void eraseSent(Connection& db, std::span<const Sixteen> uuids);
 
 std::optional<Unsent> unsentOf(Connection& db, const Sixteen& uuid);
 bool isUnsent(Connection& db, const Sixteen& uuid);
 std::int64_t countUnsent(Connection& db);
 void visitUnsent(Connection& db, const std::function<void(const Unsent&)>& visit);
+/// Those that come after that one by their UUIDs, or the first of all; so many at most.
+std::vector<Unsent> unsentAfter(Connection& db, const std::optional<Sixteen>& last,
+                                std::size_t most);
 /// Notes them where the log meets a store; a squad that was said before stays where none is said.
 void noteUnsent(Connection& db, std::span<const Unsent> unsent);
 void noteUnsent(Connection& db, const Sixteen& uuid);
+/// The same before the log meets one.
+void noteUnsentAhead(Connection& db, std::span<const Sixteen> uuids);
+/// What stands in the log or was removed from it, by UUID after that one: so many at most.
+std::vector<Sixteen> namesAfter(Connection& db, const std::optional<Sixteen>& last,
+                                std::size_t most);
 /// They were sent.
 void eraseUnsent(Connection& db, std::span<const Sixteen> uuids);
 

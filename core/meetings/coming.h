@@ -4,6 +4,7 @@
 
 #include "core/desks/merge.h"
 #include "core/log/log.h"
+#include "core/meetings/footing.h"
 #include "core/model/progress.h"
 #include "core/store/atom.h"
 
@@ -27,7 +28,7 @@ enum class Reads { Around, Whole };
 
 /// Takes them in small transactions while the log meets that store, and notes of each what the
 /// store has. Throws LogError; Cancelled between two transactions: what was taken stays.
-Came takeIn(log::Log& log, const store::Sixteen& store, const std::vector<store::Atom>& atoms,
+Came takeIn(log::Log& log, Footing& footing, const std::vector<store::Atom>& atoms,
             const Progress& progress = {}, Reads reads = Reads::Around);
 
 /// What more was told, of another take.

@@ -4,89 +4,25 @@
 #include "core/log/carried.h"
 #include "core/log/conflicts.h"
 #include "core/log/neighbours.h"
-#include "core/log/storerows.h"
 #include "core/meetings/going.h"
 #include "core/meetings/joining.h"
+#include "core/meetings/pace.h"
 
 #include <algorithm>
 #include <set>
+#include <span>
 
 namespace slopebook::meetings {
 
 namespace {
 using Uuids = std::vector<Sixteen>;
+constexpr int readAtOnce = 500;
 
 void append(Uuids& all, const Uuids& more) {
     all.insert(all.end(), more.begin(), more.end());
 }
 
-/// What was removed of those, and the choices about any of them.
-void addRemovedAndChoices(log::Connection& db, Uuids& all) {
-    std::set<Sixteen> his(all.begin(), all.end());
-    const auto take = [&](const log::RemovedAtom& removed) {
-        if (!removed.content)
-            return;
-        const auto parent = log::parentOf(*removed.content);
-        if (parent && his.contains(parent->uuid) && his.insert(removed.atom.uuid).second)
-            all.push_back(removed.atom.uuid);
-    };
-    log::visitRemoved(db, "session", take);
-    for (const char* kind :
-         {"check load", "lift conditions", "test conditions", "set", "attempt", "gap"})
-        log::visitRemoved(db, kind, take);
-    Uuids choices = log::uuidsOfKind(db, "conflict");
-    log::visitRemoved(db, "conflict", [&](const log::RemovedAtom& removed) {
-        choices.push_back(removed.atom.uuid);
-    });
-    for (const Sixteen& uuid : choices) {
-        const auto one = log::carried(db, uuid);
-        const auto about = one ? log::aboutOf(*one) : std::nullopt;
-        if (about && his.contains(*about))
-            all.push_back(uuid);
-    }
-}
-
-/// The athlete, and all that is his. athlete: nothing where he was removed.
-Uuids allOf(const log::Log& log, const Sixteen& uuid, std::optional<AthleteId> athlete) {
-    log::Connection& db = log::connectionOf(log);
-    Uuids all{uuid};
-    if (athlete) {
-        append(all, log::uuidsOfCheckLoads(db, *athlete));
-        std::optional<Date> last;
-        for (const auto& session : log.sessions(*athlete))
-            if (last != session.value.date) {
-                last = session.value.date;
-                append(all, log::uuidsOfDay(db, *athlete, *last));
-            }
-    }
-    addRemovedAndChoices(db, all);
-    return all;
-}
-
-/// Whether a station is of that squad, as the store has it.
-bool isOf(log::Connection& db, const Sixteen& station, const Sixteen& squad) {
-    const auto sent = log::sentOf(db, station);
-    return sent && sent->squad == squad;
-}
-
-/// His turns in that squad's rosters, there or removed.
-Uuids turnsOf(log::Log& log, const Sixteen& athlete, const Sixteen& squad) {
-    log::Connection& db = log::connectionOf(log);
-    Uuids all = log::uuidsOfKind(db, "roster");
-    log::visitRemoved(db, "roster", [&](const log::RemovedAtom& one) {
-        if (one.content)
-            all.push_back(one.atom.uuid);
-    });
-    std::erase_if(all, [&](const Sixteen& uuid) {
-        const auto turn = log::carried(db, uuid);
-        return !turn || !turn->parent || !isOf(db, turn->parent->uuid, squad) ||
-               std::ranges::none_of(log::referencesOf(turn->content),
-                                    [&](const log::Reference& of) { return of.uuid == athlete; });
-    });
-    return all;
-}
-
-void forget(log::Connection& db, const Uuids& his) {
+void forget(log::Connection& db, std::span<const Sixteen> his) {
     for (const Sixteen& uuid : his)
         if (const auto removed = log::removedAtomOf(db, uuid))
             log::forgetRemoved(db, *removed);
@@ -94,91 +30,274 @@ void forget(log::Connection& db, const Uuids& his) {
     log::eraseUnsent(db, his);
 }
 
-/// Out of the rosters of the squad that he leaves, without a removal: the store has none of his
-/// turns any more, and tells nobody.
-void leaveRosters(log::Log& log, std::optional<AthleteId> athlete, const Sixteen& uuid,
-                  const Sixteen& squad) {
-    log::Connection& db = log::connectionOf(log);
-    const Uuids turns = turnsOf(log, uuid, squad);
-    for (Roster roster : athlete ? log.rosters() : std::vector<Roster>()) {
-        const auto station = log::atomOf(db, {.kind = "station", .one = raw(roster.station)});
-        if (station && isOf(db, station->uuid, squad) && std::erase(roster.athletes, *athlete) > 0)
-            log.setRoster(roster);
-    }
-    forget(db, turns);
-}
+/// One athlete goes, step by step, each a transaction of its own. Where it ends early the next
+/// meeting hears of him again, for how far the squad was taken has not passed it, and goes on with
+/// what is still there.
+class Letting {
+public:
+    Letting(log::Log& log, const Footing& footing, const store::Departed& departed)
+        : m_log(log), m_db(log::connectionOf(log)), m_footing(footing), m_departed(departed) {}
 
-/// He went and came back before this log heard of it: what it has of his turns is told again.
-void tellTurnsAgain(log::Log& log, const store::Departed& departed) {
-    log::Connection& db = log::connectionOf(log);
-    Uuids turns = turnsOf(log, departed.athlete, departed.squad);
-    std::erase_if(turns, [&](const Sixteen& uuid) {
-        const auto sent = log::sentOf(db, uuid);
-        return !sent || sent->version > departed.version;
-    });
-    log::eraseSent(db, turns);
-    for (const Sixteen& uuid : turns)
-        log::noteUnsent(db, uuid);
-}
-
-void settleChoices(log::Log& log, const Uuids& his) {
-    for (const Sixteen& uuid : his)
-        if (const auto atom = log::atomOf(log::connectionOf(log), uuid);
-            atom && atom->key.kind == "conflict")
-            log::settleConflict(log, log::ConflictId{atom->key.one});
-}
-
-void takeOut(log::Log& log, AthleteId athlete) {
-    const auto sessions = log.sessions(athlete);
-    for (const auto& session : sessions)
-        if (session.value.repeatOf) {
-            SessionHead head = session.value;
-            head.repeatOf.reset();
-            log.change(session.id, head);
+    std::optional<Departing> go() {
+        const auto sent = log::sentOf(m_db, m_departed.athlete);
+        if (m_departed.isBack && writableSquads(m_db).contains(m_departed.squad)) {
+            tellTurnsAgain();
+            return std::nullopt;
         }
-    for (const auto& session : sessions)
-        log.remove(session.id);
-    for (const auto& lift : log.lifts())
-        if (!log.checkLoads(athlete, lift.id).empty())
-            log.setCheckLoads(athlete, lift.id, {});
-    log.remove(athlete);
-}
+        const auto atom = log::atomOf(m_db, m_departed.athlete);
+        if ((!sent && !m_departed.isBack) || (atom && atom->key.kind != "athlete"))
+            return std::nullopt;
+        if (atom)
+            m_athlete = AthleteId{atom->key.one};
+        leaveRosters();
+        // back: who may write tells his turns; another squad: he is here by way of that one
+        if (m_departed.isBack || sent->squad != m_departed.squad)
+            return std::nullopt;
+        std::optional<Departing> gone;
+        if (m_athlete)
+            gone = Departing{.name = m_log.athlete(*m_athlete).value.name};
+        const bool out = findHis() && takeOut();
+        if (!out)
+            keep();
+        if (gone)
+            gone->stayed = !out;
+        return gone;
+    }
+
+private:
+    /// As much as `things` in one transaction.
+    template <class Work>
+    void write(std::size_t things, const Work& work) {
+        m_pace.write(things, [&] {
+            m_log.together([&] {
+                m_footing.require(m_log);
+                work();
+            });
+        });
+    }
+    /// All of them, piece by piece.
+    template <class Each, class Work>
+    void inPieces(const std::vector<Each>& all, const Work& work) {
+        const std::span<const Each> rest(all);
+        for (std::size_t from = 0; from < all.size();) {
+            const std::size_t count = std::min(m_pace.things(), all.size() - from);
+            write(count, [&] { work(rest.subspan(from, count)); });
+            from += count;
+        }
+    }
+
+    /// Whether a station is of the squad that he leaves, as the store has it.
+    bool isOfSquad(const Sixteen& station) const {
+        const auto sent = log::sentOf(m_db, station);
+        return sent && sent->squad == m_departed.squad;
+    }
+    bool isUnsent(std::span<const Sixteen> some) const {
+        return std::ranges::any_of(some,
+                                   [&](const Sixteen& uuid) { return log::isUnsent(m_db, uuid); });
+    }
+
+    /// His turns in that squad's rosters, there or removed.
+    Uuids turns() const {
+        Uuids all = log::uuidsOfKind(m_db, "roster");
+        log::visitRemovedInPieces(m_db, "roster", readAtOnce, [&](const log::RemovedAtom& one) {
+            if (one.content)
+                all.push_back(one.atom.uuid);
+        });
+        std::erase_if(all, [&](const Sixteen& uuid) {
+            const auto turn = log::carried(m_log, uuid);
+            return !turn || !turn->parent || !isOfSquad(turn->parent->uuid) ||
+                   std::ranges::none_of(
+                       log::referencesOf(turn->content),
+                       [&](const log::Reference& of) { return of.uuid == m_departed.athlete; });
+        });
+        return all;
+    }
+
+    /// He went and came back before this log heard of it: what it has of his turns is told again.
+    void tellTurnsAgain() {
+        inPieces(turns(), [&](std::span<const Sixteen> some) {
+            for (const Sixteen& uuid : some)
+                if (const auto sent = log::sentOf(m_db, uuid);
+                    sent && sent->version <= m_departed.version) {
+                    log::eraseSent(m_db, std::span(&uuid, 1));
+                    log::noteUnsent(m_db, uuid);
+                }
+        });
+    }
+
+    /// Out of the rosters of the squad that he leaves, without a removal: the store has none of his
+    /// turns any more, and tells nobody.
+    void leaveRosters() {
+        inPieces(turns(), [&](std::span<const Sixteen> some) {
+            for (const Sixteen& uuid : some) {
+                const auto turn = log::atomOf(m_db, uuid);
+                if (turn && m_athlete && turn->key.three == raw(*m_athlete))
+                    leaveRoster(StationId{turn->key.one}, turn->key.two);
+            }
+            forget(m_db, some);
+        });
+    }
+    void leaveRoster(StationId station, std::int64_t dayNumber) {
+        Roster roster = m_log.roster(station, log::dayOfNumber(dayNumber));
+        if (std::erase(roster.athletes, *m_athlete) > 0)
+            m_log.setRoster(roster);
+    }
+
+    /// Finds what is his, removed or not, and the choices about it. Whether all of it was sent.
+    bool findHis() {
+        m_sessions = m_athlete ? log::sessionsOf(m_db, *m_athlete) : std::vector<SessionId>();
+        std::set<Sixteen> his{m_departed.athlete};
+        bool sent = !log::isUnsent(m_db, m_departed.athlete);
+        const auto add = [&](const Uuids& more) {
+            his.insert(more.begin(), more.end());
+            sent = sent && !isUnsent(more);
+        };
+        if (m_athlete)
+            add(log::uuidsOfCheckLoads(m_db, *m_athlete));
+        for (const SessionId session : m_sessions)
+            add(log::uuidsOfSession(m_db, session));
+        Uuids gone;
+        for (const char* kind : {"session", "check load", "lift conditions", "test conditions",
+                                 "set", "attempt", "gap"})
+            log::visitRemovedInPieces(m_db, kind, readAtOnce, [&](const log::RemovedAtom& removed) {
+                const auto parent =
+                    removed.content ? log::parentOf(*removed.content) : std::nullopt;
+                if (parent && his.contains(parent->uuid) && his.insert(removed.atom.uuid).second)
+                    gone.push_back(removed.atom.uuid);
+            });
+        Uuids choices = log::uuidsOfKind(m_db, "conflict");
+        log::visitRemovedInPieces(m_db, "conflict", readAtOnce, [&](const log::RemovedAtom& one) {
+            choices.push_back(one.atom.uuid);
+        });
+        std::erase_if(choices, [&](const Sixteen& uuid) {
+            const auto one = log::carried(m_log, uuid);
+            const auto about = one ? log::aboutOf(*one) : std::nullopt;
+            return !about || !his.contains(*about);
+        });
+        his.erase(m_departed.athlete); // last of all: by it the next meeting knows that he goes
+        m_his.assign(his.begin(), his.end());
+        m_gone.assign(gone.rbegin(), gone.rend()); // by sessions their sets are known as his
+        m_choices = std::move(choices);
+        return sent && !isUnsent(m_his) && !isUnsent(m_choices);
+    }
+
+    /// Whether all of it went: what was entered meanwhile stays, with what it belongs to.
+    bool takeOut() {
+        bool out = true;
+        inPieces(m_choices, [&](std::span<const Sixteen> some) {
+            out = out && !isUnsent(some);
+            if (out)
+                takeOutChoices(some);
+        });
+        inPieces(m_gone, [&](std::span<const Sixteen> some) {
+            out = out && !isUnsent(some);
+            if (out)
+                forget(m_db, some);
+        });
+        while (out && !m_sessions.empty())
+            out = takeOutSessions(nextSessions());
+        if (!out)
+            return false;
+        write(1, [&] { out = takeOutAthlete(); });
+        return out;
+    }
+
+    void takeOutChoices(std::span<const Sixteen> some) {
+        for (const Sixteen& uuid : some)
+            if (const auto atom = log::atomOf(m_db, uuid); atom && atom->key.kind == "conflict")
+                log::settleConflict(m_log, log::ConflictId{atom->key.one});
+        forget(m_db, some);
+    }
+
+    /// Some that no other of his repeats; all that are left where each is repeated.
+    std::vector<SessionId> nextSessions() {
+        std::vector<SessionId> next, rest;
+        for (const SessionId session : m_sessions)
+            if (next.size() < mostSessions && log::uuidsOfRepeats(m_db, session).empty())
+                next.push_back(session);
+            else
+                rest.push_back(session);
+        if (next.empty())
+            std::swap(next, rest);
+        m_sessions = std::move(rest);
+        return next;
+    }
+
+    bool takeOutSessions(const std::vector<SessionId>& sessions) {
+        Uuids held;
+        for (const SessionId session : sessions)
+            append(held, log::uuidsOfSession(m_db, session));
+        bool out = true;
+        write(held.size(), [&] {
+            held.clear();
+            for (const SessionId session : sessions)
+                append(held, log::uuidsOfSession(m_db, session)); // as they are now
+            out = !isUnsent(held);
+            if (!out)
+                return;
+            const std::set<SessionId> theirs(sessions.begin(), sessions.end());
+            for (const auto& session : headsOf(theirs))
+                if (session.value.repeatOf) {
+                    SessionHead head = session.value;
+                    head.repeatOf.reset();
+                    m_log.change(session.id, head);
+                }
+            for (const SessionId session : sessions)
+                if (log::athleteOf(m_db, session))
+                    m_log.remove(session);
+            forget(m_db, held);
+        });
+        return out;
+    }
+    std::vector<Stored<SessionId, SessionHead>> headsOf(const std::set<SessionId>& sessions) const {
+        std::vector<Stored<SessionId, SessionHead>> heads;
+        for (const SessionId session : sessions)
+            if (log::athleteOf(m_db, session))
+                heads.push_back(m_log.session(session).head);
+        return heads;
+    }
+
+    bool takeOutAthlete() {
+        Uuids left{m_departed.athlete};
+        if (m_athlete) {
+            append(left, log::uuidsOfCheckLoads(m_db, *m_athlete));
+            if (!log::sessionsOf(m_db, *m_athlete).empty() || isUnsent(left))
+                return false;
+            for (const auto& lift : m_log.lifts())
+                if (!m_log.checkLoads(*m_athlete, lift.id).empty())
+                    m_log.setCheckLoads(*m_athlete, lift.id, {});
+            m_log.remove(*m_athlete);
+        } else if (isUnsent(left)) {
+            return false;
+        }
+        forget(m_db, left);
+        return true;
+    }
+
+    void keep() {
+        findHis();
+        for (const Uuids* some : {&m_choices, &m_his})
+            inPieces(*some, [&](std::span<const Sixteen> piece) { keepHere(m_log, piece); });
+        write(1, [&] { keepHere(m_log, std::span(&m_departed.athlete, 1)); });
+    }
+
+    static constexpr std::size_t mostSessions = 5;
+
+    log::Log& m_log;
+    log::Connection& m_db;
+    const Footing& m_footing;
+    const store::Departed& m_departed;
+    Pace m_pace{100};
+    std::optional<AthleteId> m_athlete;
+    std::vector<SessionId> m_sessions;
+    Uuids m_his, m_choices;
+    Uuids m_gone; ///< what was removed, what hangs on others before them
+};
 } // namespace
 
-std::optional<Departing> letGo(log::Log& log, const Sixteen& store,
+std::optional<Departing> letGo(log::Log& log, const Footing& footing,
                                const store::Departed& departed) {
-    std::optional<Departing> gone;
-    log.together([&] {
-        requireMeets(log, store);
-        log::Connection& db = log::connectionOf(log);
-        if (departed.isBack && writableSquads(db).contains(departed.squad)) {
-            tellTurnsAgain(log, departed);
-            return;
-        }
-        const auto atom = log::atomOf(db, departed.athlete);
-        const auto sent = log::sentOf(db, departed.athlete);
-        if ((!sent && !departed.isBack) || (atom && atom->key.kind != "athlete"))
-            return;
-        const auto athlete = atom ? std::optional(AthleteId{atom->key.one}) : std::nullopt;
-        leaveRosters(log, athlete, departed.athlete, departed.squad);
-        // back: who may write tells his turns; another squad: he is here by way of that one
-        if (departed.isBack || sent->squad != departed.squad)
-            return;
-        Uuids his = allOf(log, departed.athlete, athlete);
-        const bool stays =
-            std::ranges::any_of(his, [&](const Sixteen& uuid) { return log::isUnsent(db, uuid); });
-        if (athlete)
-            gone = Departing{.name = log.athlete(*athlete).value.name, .stayed = stays};
-        if (stays) {
-            keepHere(log, his);
-            return;
-        }
-        settleChoices(log, his);
-        if (athlete)
-            takeOut(log, *athlete);
-        forget(db, his);
-    });
-    return gone;
+    return Letting(log, footing, departed).go();
 }
 
 } // namespace slopebook::meetings

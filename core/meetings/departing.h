@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/log/log.h"
+#include "core/meetings/footing.h"
 #include "core/store/atom.h"
 
 #include <optional>
@@ -19,9 +20,10 @@ struct Departing {
 /// Takes the athlete out of the log with all that was his: it is no removal, and nobody hears of
 /// it. Where something of it was not sent yet, all of it stays, and is not sent any more. Nothing
 /// where he is not here. Where he is here by way of another squad he leaves this one's rosters;
-/// where he is back in this one his turns, which the store has no more, wait to be sent. Throws
-/// LogError.
-std::optional<Departing> letGo(log::Log& log, const store::Sixteen& store,
+/// where he is back in this one his turns, which the store has no more, wait to be sent. In small
+/// transactions; where it ends early, or something of his is entered meanwhile, what is still there
+/// goes, or stays, when the next meeting hears of it again. Throws LogError.
+std::optional<Departing> letGo(log::Log& log, const Footing& footing,
                                const store::Departed& departed);
 
 } // namespace slopebook::meetings

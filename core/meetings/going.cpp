@@ -5,16 +5,19 @@
 #include "core/log/snapshot.h"
 #include "core/log/storerows.h"
 #include "core/meetings/joining.h"
+#include "core/meetings/pace.h"
 #include "core/store/thingjson.h"
 
 #include <algorithm>
-#include <chrono>
 #include <map>
-#include <thread>
+#include <set>
 
 namespace slopebook::meetings {
 
 namespace {
+/// So many in the first transaction, and in each moment that only reads.
+constexpr std::size_t firstPiece = 400;
+
 /// No squad has this name.
 constexpr Sixteen nowhere = [] {
     Sixteen all{};
@@ -74,12 +77,12 @@ private:
 
 /// In pieces, so that who enters a set waits for no more than one.
 template <class Each, class Work>
-void inPieces(log::Log& log, std::span<const Each> all, const Work& work) {
-    constexpr std::size_t piece = 400;
-    for (std::size_t from = 0; from < all.size(); from += piece) {
-        if (from > 0)
-            std::this_thread::sleep_for(std::chrono::milliseconds(4));
-        log.together([&] { work(all.subspan(from, std::min(piece, all.size() - from))); });
+void inPieces(std::span<const Each> all, const Work& work) {
+    Pace pace(firstPiece);
+    for (std::size_t from = 0; from < all.size();) {
+        const auto some = all.subspan(from, std::min(pace.things(), all.size() - from));
+        pace.write(some.size(), [&] { work(some); });
+        from += some.size();
     }
 }
 
@@ -97,83 +100,126 @@ bool canBeTold(log::Connection& db, const log::Carried& one) {
 }
 } // namespace
 
-Going whatGoes(const log::Log& log) {
-    const log::Moment moment(log);
-    log::Connection& db = log::connectionOf(log);
-    const auto store = log::joinedStore(db);
-    Going going;
-    if (!store)
-        return going;
-    const std::set<Sixteen> writable = writableSquads(db);
-    SquadOf squadOf(db, store->squad);
-    std::vector<log::Unsent> unsent;
-    log::visitUnsent(db, [&](const log::Unsent& one) { unsent.push_back(one); });
-    for (const log::Unsent& one : unsent) {
-        const auto carried = log::carried(db, one.uuid);
-        if (!carried || !canBeTold(db, *carried)) {
+namespace {
+/// What waits, thing by thing.
+class Waiting {
+public:
+    Waiting(const log::Log& log, const log::JoinedStore& store)
+        : m_db(log::connectionOf(log)), m_writable(writableSquads(m_db)),
+          m_squadOf(m_db, store.squad) {}
+
+    void put(Going& going, const log::Unsent& one) {
+        const auto carried = log::carried(m_db, one.uuid);
+        if (!carried || !canBeTold(m_db, *carried)) {
             going.untold.push_back(one.uuid);
-            continue;
+            return;
         }
-        const Sixteen squad = squadOf(*carried);
-        const bool ofOne = squadOf.isOfOne(*carried, squad);
+        const Sixteen squad = m_squadOf(*carried);
+        const bool ofOne = m_squadOf.isOfOne(*carried, squad);
         if (!ofOne && !carried->alive)
             going.untold.push_back(one.uuid); // the store never had it, or has none any more
-        else if (!writable.contains(squad) || !ofOne)
+        else if (!m_writable.contains(squad) || !ofOne)
             ++going.held;
         else
             going.atoms.push_back(store::atomOf(*carried, squad));
     }
-    std::ranges::stable_sort(going.atoms, {}, [](const store::Atom& one) {
-        return std::ranges::find(log::kindsInOrder, one.kind);
-    });
+
+private:
+    log::Connection& m_db;
+    std::set<Sixteen> m_writable;
+    SquadOf m_squadOf;
+};
+
+void sortByKind(std::vector<store::Atom>& atoms) {
+    std::vector<std::pair<std::ptrdiff_t, std::size_t>> order;
+    order.reserve(atoms.size());
+    for (const store::Atom& one : atoms)
+        order.emplace_back(std::ranges::find(log::kindsInOrder, one.kind) -
+                               log::kindsInOrder.begin(),
+                           order.size());
+    std::ranges::sort(order);
+    std::vector<store::Atom> sorted;
+    sorted.reserve(atoms.size());
+    for (const auto& [kind, at] : order)
+        sorted.push_back(std::move(atoms[at]));
+    atoms = std::move(sorted);
+}
+} // namespace
+
+Going whatGoes(const log::Log& log) {
+    log::Connection& db = log::connectionOf(log);
+    Going going;
+    const auto store = log::joinedStore(db);
+    if (!store)
+        return going;
+    Waiting waiting(log, *store);
+    std::vector<log::Unsent> some;
+    do {
+        const log::Moment moment(log);
+        const auto last = some.empty() ? std::nullopt : std::optional(some.back().uuid);
+        some = log::unsentAfter(db, last, firstPiece);
+        for (const log::Unsent& one : some)
+            waiting.put(going, one);
+    } while (some.size() == firstPiece);
+    sortByKind(going.atoms);
     return going;
 }
 
-void noteSent(log::Log& log, const Sixteen& store, std::span<const store::Atom> atoms,
+void noteSent(log::Log& log, Footing& footing, std::span<const store::Atom> atoms,
               std::int64_t version) {
-    inPieces(log, atoms, [&](std::span<const store::Atom> some) {
-        requireMeets(log, store);
-        log::Connection& db = log::connectionOf(log);
+    inPieces(atoms, [&](std::span<const store::Atom> some) {
         std::vector<log::Sent> sent;
-        std::vector<Sixteen> done;
-        for (const store::Atom& one : some) {
-            const Sixteen& revision = one.trail.back().revision;
-            sent.push_back(
-                {.uuid = one.uuid, .squad = one.squad, .version = version, .revision = revision});
-            const auto now = log::carried(db, one.uuid);
-            if (now && log::revisionOf(now->trail) == revision)
-                done.push_back(one.uuid);
-        }
-        log::putSent(db, sent);
-        log::eraseUnsent(db, done);
+        log.together([&] {
+            footing.require(log);
+            log::Connection& db = log::connectionOf(log);
+            std::vector<Sixteen> done;
+            for (const store::Atom& one : some) {
+                const Sixteen& revision = one.trail.back().revision;
+                const log::Trail now = log::trailHere(db, one.uuid);
+                if (!log::holds(now, revision))
+                    Footing::wentBack(log); // it is to be taken
+                sent.push_back({.uuid = one.uuid,
+                                .squad = one.squad,
+                                .version = version,
+                                .revision = revision});
+                if (log::revisionOf(now) == revision)
+                    done.push_back(one.uuid);
+            }
+            const auto again = std::ranges::partition(
+                sent, [&](const log::Sent& one) { return !log::sentOf(db, one.uuid); });
+            log::putFirstSent(db, std::span(sent.begin(), again.begin()));
+            log::putSent(db, again);
+            log::eraseUnsent(db, done);
+        });
+        if (!sent.empty())
+            footing.wrote(sent.back());
     });
 }
 
 // The marks last: where it ends early the next meeting finds the store gone back once more.
-void noteWentBack(log::Log& log, const Sixteen& store, std::int64_t n) {
+void noteWentBack(log::Log& log, Footing& footing, std::int64_t n) {
+    footing.forget();
+    log::Connection& db = log::connectionOf(log);
     std::vector<log::Unsent> later;
-    {
-        const log::Moment moment(log);
-        log::visitSent(log::connectionOf(log), n, [&](const log::Sent& one) {
-            later.push_back({.uuid = one.uuid, .squad = one.squad});
+    log::visitSent(db, n, [&](const log::Sent& one) {
+        later.push_back({.uuid = one.uuid, .squad = one.squad});
+    });
+    inPieces(std::span<const log::Unsent>(later), [&](std::span<const log::Unsent> some) {
+        log.together([&] {
+            footing.require(log);
+            std::vector<log::Unsent> again;
+            std::vector<Sixteen> uuids;
+            for (const log::Unsent& one : some)
+                if (const auto sent = log::sentOf(db, one.uuid); sent && sent->version > n) {
+                    again.push_back({.uuid = one.uuid, .squad = sent->squad});
+                    uuids.push_back(one.uuid);
+                }
+            log::noteUnsent(db, again);
+            log::eraseSent(db, uuids);
         });
-    }
-    inPieces(log, std::span<const log::Unsent>(later), [&](std::span<const log::Unsent> some) {
-        requireMeets(log, store);
-        log::Connection& db = log::connectionOf(log);
-        std::vector<log::Unsent> again;
-        std::vector<Sixteen> uuids;
-        for (const log::Unsent& one : some)
-            if (const auto sent = log::sentOf(db, one.uuid); sent && sent->version > n) {
-                again.push_back({.uuid = one.uuid, .squad = sent->squad});
-                uuids.push_back(one.uuid);
-            }
-        log::noteUnsent(db, again);
-        log::eraseSent(db, uuids);
     });
     log.together([&] {
-        requireMeets(log, store);
-        log::Connection& db = log::connectionOf(log);
+        footing.require(log);
         log::eraseMarksAbove(db, n);
         for (log::JoinedSquad squad : log::joinedSquads(db))
             if (squad.taken > n) {

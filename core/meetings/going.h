@@ -4,6 +4,7 @@
 
 #include "core/log/log.h"
 #include "core/log/storerows.h"
+#include "core/meetings/footing.h"
 #include "core/store/atom.h"
 
 #include <cstdint>
@@ -19,18 +20,19 @@ struct Going {
     std::int64_t held = 0;            ///< in squads that are not this login's to write
     std::vector<Sixteen> untold{};    ///< of which there is nothing to tell
 };
-/// Everything that waits, of one moment. Throws LogError.
+/// Everything that waits, read piece by piece: each thing as it was at some moment of that. Throws
+/// LogError.
 Going whatGoes(const log::Log& log);
 
-/// Notes that that store has them, at that version: what has changed here since waits on. In small
-/// transactions. Throws LogError.
-void noteSent(log::Log& log, const Sixteen& store, std::span<const store::Atom> atoms,
+/// Notes that the store has them, at that version: what has changed here since waits on, and of
+/// what is not here as it was sent nothing is noted. In small transactions. Throws LogError.
+void noteSent(log::Log& log, Footing& footing, std::span<const store::Atom> atoms,
               std::int64_t version);
 
 /// The store went back to what it was at n: what it had later waits again. In small transactions;
 /// where it ends early the next meeting begins it anew.
 /// Throws LogError.
-void noteWentBack(log::Log& log, const Sixteen& store, std::int64_t n);
+void noteWentBack(log::Log& log, Footing& footing, std::int64_t n);
 
 /// They stay in this log and are sent nowhere any more. Within a transaction.
 void keepHere(log::Log& log, std::span<const Sixteen> uuids);

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/meetings/joining.h"
 
-#include "core/log/carried.h"
 #include "core/log/failure.h"
 #include "core/log/snapshot.h"
+#include "core/meetings/pace.h"
 #include "core/model/few.h"
 #include "core/model/phrases/meetings.h"
 
@@ -12,6 +12,8 @@
 namespace slopebook::meetings {
 
 namespace {
+constexpr std::size_t firstNoted = 400;
+
 [[noreturn]] void meetsNone(const log::Log& log) {
     throw LogError(LogError::Kind::Conflict,
                    say("'%1' meets no store. Join it to one first.", log::shown(log.file())));
@@ -37,12 +39,45 @@ store::Squad squadFor(const std::vector<store::Squad>& squads, const std::string
                              : say("one of: %1", listed(std::move(names))));
 }
 
-/// All that the log holds, and what was removed from it.
-void noteEverything(log::Connection& db) {
-    std::vector<log::Unsent> all;
-    log::visitCarried(
-        db, [&](const log::Carried& one) { all.push_back({.uuid = one.uuid, .squad = {}}); });
-    log::noteUnsent(db, all);
+/// What was noted of a store that the log has left, piece by piece, until nothing is left or the
+/// log meets a store (again).
+void forgetLeft(log::Log& log, long& pieces) {
+    Pace pace(firstNoted);
+    for (bool more = true; more;) {
+        const std::size_t count = pace.things();
+        pace.write(count, [&] {
+            log.together([&] {
+                log::Connection& db = log::connectionOf(log);
+                more = !log::meetsStore(db) && log::forgetNoted(db, count) > 0;
+            });
+        });
+        ++pieces;
+    }
+}
+
+/// Notes, piece by piece, all that the log holds and what was removed from it.
+void noteEverything(log::Log& log, const Progress& stop, long& pieces) {
+    log::Connection& db = log::connectionOf(log);
+    Pace pace(firstNoted);
+    std::optional<log::Sixteen> last;
+    for (;;) {
+        tell(stop, 0, 0);
+        std::vector<log::Sixteen> some = log::namesAfter(db, last, pace.things());
+        if (some.empty())
+            return;
+        last = some.back();
+        std::erase_if(some, [&](const log::Sixteen& uuid) { return log::isUnsent(db, uuid); });
+        if (some.empty())
+            continue;
+        pace.write(some.size(), [&] { log.together([&] { log::noteUnsentAhead(db, some); }); });
+        ++pieces;
+    }
+}
+
+/// Whether all is noted, and nothing of a store that was left: since `version` only this program
+/// wrote, so many times, and then nothing can be missing.
+bool isNoted(const log::Log& log, long version, long pieces) {
+    return log.dataVersion() == version + pieces && !log::hasSent(log::connectionOf(log));
 }
 } // namespace
 
@@ -77,20 +112,35 @@ void joinStore(log::Log& log, const std::string& address, const std::string& squ
     const std::vector<store::Squad> squads = store::squadsOf(store, stop);
     const store::Sixteen id = store::idOf(store, stop);
     const store::Squad into = squadFor(squads, squad);
-    log.together([&] {
-        log::Connection& db = log::connectionOf(log);
-        const auto before = log::joinedStore(db);
+    const auto require = [&](const std::optional<log::JoinedStore>& before) {
         if (before && before->id != id)
             throw BadInput(say("the store at %1", read.asked().place),
                            say("the one that this log meets already, or a log that has left it"));
-        log::setJoinedStore(db, {.id = id,
-                                 .connection = address,
-                                 .squad = into.uuid,
-                                 .met = before ? before->met : std::string()});
-        if (!before)
-            noteEverything(db);
-        tell(stop, 0, 0); // who stopped it meanwhile has not joined
-    });
+    };
+    log::Connection& db = log::connectionOf(log);
+    require(log::joinedStore(db));
+    bool joins = false;
+    for (bool first = true; !joins; first = false) {
+        const long version = log.dataVersion();
+        long pieces = 0;
+        if (!log::meetsStore(db)) {
+            if (first || log::hasSent(db))
+                forgetLeft(log, pieces);
+            noteEverything(log, stop, pieces);
+        }
+        log.together([&] {
+            const auto before = log::joinedStore(db);
+            require(before);
+            if (!before && !isNoted(log, version, pieces))
+                return; // somebody has written meanwhile: what is new is noted as well
+            log::setJoinedStore(db, {.id = id,
+                                     .connection = address,
+                                     .squad = into.uuid,
+                                     .met = before ? before->met : std::string()});
+            tell(stop, 0, 0); // who stopped it meanwhile has not joined
+            joins = true;
+        });
+    }
 }
 
 void leaveStore(log::Log& log) {
@@ -98,6 +148,8 @@ void leaveStore(log::Log& log) {
         storeOf(log);
         log::leaveStore(log::connectionOf(log));
     });
+    long pieces = 0;
+    forgetLeft(log, pieces); // where it ends early, who joins a store the next time goes on
 }
 
 void requireMeets(const log::Log& log, const store::Sixteen& id) {

@@ -32,18 +32,15 @@ store::Mark markOf(const log::Mark& mark) {
 struct Known {
     log::JoinedStore store;
     std::vector<log::JoinedSquad> squads;
-    std::vector<store::Mark> marks; ///< ascending
-    std::optional<store::Mark> highest() const {
-        return marks.empty() ? std::nullopt : std::optional(marks.back());
-    }
+    std::optional<store::Mark> highest; ///< that it has seen
 };
 
 Known knownBy(const log::Log& log) {
     const log::Moment moment(log);
     log::Connection& db = log::connectionOf(log);
-    Known known{.store = storeOf(log), .squads = log::joinedSquads(db), .marks = {}};
-    for (const log::Mark& mark : log::marksIn(db))
-        known.marks.push_back(markOf(mark));
+    Known known{.store = storeOf(log), .squads = log::joinedSquads(db), .highest = {}};
+    if (const auto mark = log::highestMark(db))
+        known.highest = markOf(*mark);
     return known;
 }
 
@@ -91,14 +88,15 @@ private:
     void together(const Work& work) {
         m_log.together([&] {
             log::Connection& db = log::connectionOf(m_log);
-            requireMeets(m_log, m_id);
+            m_footing.require(m_log);
             work(db);
         });
     }
 
     void requireSameStore() {
-        m_id = knownBy(m_log).store.id;
-        if (store::idOf(m_store, m_progress) != m_id)
+        const store::Sixteen id = knownBy(m_log).store.id;
+        m_footing = Footing(id);
+        if (store::idOf(m_store, m_progress) != id)
             throw store::StoreError(
                 store::StoreError::Kind::NoStore,
                 say("The store at %1 is another one than this log has met. Nothing was changed. "
@@ -152,44 +150,66 @@ private:
         std::vector<store::Atom> atoms;
         std::vector<store::Departed> departed;
         store::Look look;
-        bool first = false, wentBack = false;
+        Known known;
+        bool wentBack = false;
         std::vector<store::Cursor> since;
-        for (;;) {
-            const Known known = knownBy(m_log);
-            first = known.marks.empty();
+        do {
+            known = knownBy(m_log);
+            m_footing.asks(known.squads);
             since.clear();
             for (const log::JoinedSquad& squad : known.squads)
                 since.push_back({.squad = squad.id, .version = squad.taken});
+            atoms.clear();
+            departed.clear();
             look = store::pull(
-                m_store, known.highest(), since,
+                m_store, known.highest, since,
                 [&](store::Atom&& atom) { atoms.push_back(std::move(atom)); },
                 [&](const store::Departed& one) { departed.push_back(one); }, m_progress);
             if (look.knowsMark)
-                break;
-            const auto common = store::lastCommon(m_store, known.marks, m_progress);
-            noteWentBack(m_log, m_id, common ? common->n : 0);
+                continue;
+            const auto common = store::lastCommon(m_store, allMarks(), m_progress);
+            noteWentBack(m_log, m_footing, common ? common->n : 0);
             m_report.wentBack = wentBack = true;
             if (!common)
                 forgetMarks();
-        }
+        } while (!look.knowsMark || !isStillSo(known));
+        const bool first = !known.highest;
         if (atoms.empty() && departed.empty() && !first)
             return wentBack;
         leaveOutOwn(atoms);
         m_report.came += static_cast<std::int64_t>(atoms.size());
-        Came came = takeIn(m_log, m_id, atoms, m_progress);
+        Came came = takeIn(m_log, m_footing, atoms, m_progress);
         add(m_report.taken, std::move(came.report));
         m_report.leftOut = std::move(came.leftOut); // of a second look the same once more
+        m_footing.forgetLast();
         for (const store::Departed& one : departed)
-            if (auto gone = letGo(m_log, m_id, one))
+            if (auto gone = letGo(m_log, m_footing, one))
                 m_report.departed.push_back(*gone);
         return noteTaken(look.now, since, came.leftOutFrom) || wentBack;
     }
 
+    std::vector<store::Mark> allMarks() const {
+        std::vector<store::Mark> all;
+        for (const log::Mark& mark : log::marksIn(log::connectionOf(m_log)))
+            all.push_back(markOf(mark));
+        return all;
+    }
+
+    /// Whether the log has taken as far as the store was asked by: while that answered, another
+    /// program may have met it, or the log gone back to a backup.
+    bool isStillSo(const Known& asked) const {
+        const Known now = knownBy(m_log);
+        requireMeets(m_log, m_footing.store());
+        return now.squads == asked.squads && now.highest == asked.highest;
+    }
+
     /// What this log gave itself comes back with the next pull.
     void leaveOutOwn(std::vector<store::Atom>& atoms) const {
-        const log::Moment moment(m_log);
+        log::Connection& db = log::connectionOf(m_log);
+        if (!log::hasSent(db))
+            return;
         std::erase_if(atoms, [&](const store::Atom& atom) {
-            const auto sent = log::sentOf(log::connectionOf(m_log), atom.uuid);
+            const auto sent = log::sentOf(db, atom.uuid);
             return sent && sent->squad == atom.squad &&
                    sent->revision == atom.trail.back().revision;
         });
@@ -237,7 +257,7 @@ private:
     /// All of them at once, and notes it. The mark first: what is noted as sent is never later than
     /// what the log knows of the store.
     Answer give(std::span<const store::Atom> atoms) {
-        const auto highest = knownBy(m_log).highest();
+        const auto highest = knownBy(m_log).highest;
         const store::Mark mark =
             highest ? *highest : store::lookAt(m_store, store::Mark{}, m_progress).now;
         const store::Pushed pushed = store::push(m_store, mark, atoms, m_progress);
@@ -247,7 +267,7 @@ private:
         together([&](log::Connection& db) {
             log::putMark(db, {.n = pushed.now.n, .tag = pushed.now.tag});
         });
-        noteSent(m_log, m_id, atoms, pushed.now.n);
+        noteSent(m_log, m_footing, atoms, pushed.now.n);
         m_wrote = true;
         return Answer::Ok;
     }
@@ -303,7 +323,7 @@ private:
     const std::string& m_now;
     const Progress& m_progress;
     MeetingReport m_report;
-    store::Sixteen m_id{}; ///< the store's
+    Footing m_footing{store::Sixteen{}};
     bool m_wrote = false;
 };
 } // namespace

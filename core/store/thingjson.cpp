@@ -97,11 +97,15 @@ std::string jsonOfContent(std::string_view bytes) {
 }
 
 std::string contentOfJson(std::string_view kind, const std::optional<Sixteen>& parent,
-                          std::string_view json) {
+                          std::string_view json, std::vector<log::Reference>* spokenOf) {
     if (hasParent(kind) != parent.has_value())
         refuseJson("parent");
     SpokenOf spoken;
-    const KeyFor keys = [&](const char* /*kind*/, const Sixteen& uuid) { return spoken.key(uuid); };
+    const KeyFor keys = [&](const char* of, const Sixteen& uuid) {
+        if (spokenOf != nullptr)
+            spokenOf->push_back({.kind = of, .uuid = uuid});
+        return spoken.key(uuid);
+    };
     const JsonValue object = readJson(json);
     JsonReader reader(object, keys, parent);
     log::Thing thing;
@@ -146,7 +150,7 @@ Atom atomOf(const log::Carried& carried, const Sixteen& squad) {
     return atom;
 }
 
-log::Carried carriedOf(const Atom& atom) {
+log::Carried carriedOf(const Atom& atom, std::vector<log::Reference>* spoken) {
     log::Carried carried{.kind = atom.kind, .uuid = atom.uuid, .alive = atom.alive};
     for (const Step& step : atom.trail)
         carried.trail.push_back({.revision = step.revision, .hash = step.hash});
@@ -156,14 +160,16 @@ log::Carried carriedOf(const Atom& atom) {
         carried.hash = hashBeforeRemoval(atom);
         return carried;
     }
-    carried.content = contentOfJson(atom.kind, atom.parent, *atom.content);
+    carried.content = contentOfJson(atom.kind, atom.parent, *atom.content, spoken);
     carried.hash = log::hashOf(carried.content);
     if (atom.trail.empty() || log::stepHash(carried.hash, atom.alive) != atom.trail.back().hash)
         refuseOtherwise(atom);
     carried.parent = log::parentOf(carried.content);
-    if (const JsonValue said = readJson(*atom.content); atom.kind == "session")
-        if (const JsonValue* into = said.member("into"))
-            carried.into = parseUuid(into->text);
+    if (atom.kind != "session")
+        return carried;
+    const JsonValue said = readJson(*atom.content);
+    if (const JsonValue* into = said.member("into"))
+        carried.into = parseUuid(into->text);
     return carried;
 }
 

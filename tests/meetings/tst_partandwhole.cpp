@@ -168,8 +168,9 @@ class TestPartAndWhole : public QObject {
         log::Log log = log::Log::open(desk.file);
         log::Log whole = log::Log::open(twin);
         const auto coming = m_store.above(log::joinedSquads(log::connectionOf(log)));
-        const auto part = meetings::takeIn(log, storeId, coming);
-        const auto all = meetings::takeIn(whole, storeId, coming, {}, meetings::Reads::Whole);
+        meetings::Footing footing(storeId), ofWhole(storeId);
+        const auto part = meetings::takeIn(log, footing, coming);
+        const auto all = meetings::takeIn(whole, ofWhole, coming, {}, meetings::Reads::Whole);
         m_did["came"] += static_cast<int>(coming.size());
         m_did["joined"] += static_cast<int>(part.report.joined.size());
         m_did["revived"] += static_cast<int>(part.report.revived.size());
@@ -203,7 +204,8 @@ class TestPartAndWhole : public QObject {
         log.together([&] { log::eraseUnsent(log::connectionOf(log), going.untold); });
         if (!m_store.take(going.atoms))
             throw std::runtime_error("what was just taken is not known");
-        meetings::noteSent(log, storeId, going.atoms, m_store.n);
+        meetings::Footing footing(storeId);
+        meetings::noteSent(log, footing, going.atoms, m_store.n);
     }
 
     void oneThing() {

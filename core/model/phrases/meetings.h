@@ -11,6 +11,9 @@ namespace slopebook::phrases {
 
 inline constexpr std::string_view meetings[]{
     translate("Phrases", "'%1' meets no store. Join it to one first."),
+    translate("Phrases", "'%1' is not the log any more that this meeting began with: it went back "
+                         "to an earlier state. Nothing more was written into it; the next meeting "
+                         "goes on from what is there."),
     translate("Phrases", "the squad to which what is new here goes"),
     translate("Phrases", "the squad '%1'"),
     translate("Phrases",
