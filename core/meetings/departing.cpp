@@ -64,10 +64,12 @@ Uuids allOf(const log::Log& log, const Sixteen& uuid, std::optional<AthleteId> a
     return all;
 }
 
-/// Whether a station is of that squad, as the store has it.
+/// Whether a station is of that squad: as the store has it, or will have it.
 bool isOf(log::Connection& db, const Sixteen& station, const Sixteen& squad) {
-    const auto sent = log::sentOf(db, station);
-    return sent && sent->squad == squad;
+    if (const auto sent = log::sentOf(db, station))
+        return sent->squad == squad;
+    const auto unsent = log::unsentOf(db, station);
+    return unsent && unsent->squad.value_or(log::joinedStore(db)->squad) == squad;
 }
 
 /// His turns in that squad's rosters, there or removed.
@@ -175,8 +177,13 @@ std::optional<Departing> letGo(log::Log& log, const Sixteen& store,
         if (departed.isBack || sent->squad != departed.squad)
             return;
         Uuids his = allOf(log, departed.athlete, athlete);
+        // a turn at another squad's station was never sent: no roster is of two squads
         const bool stays =
-            std::ranges::any_of(his, [&](const Sixteen& uuid) { return log::isUnsent(db, uuid); });
+            std::ranges::any_of(his,
+                                [&](const Sixteen& uuid) { return log::isUnsent(db, uuid); }) ||
+            (athlete && std::ranges::any_of(log.rosters(), [&](const Roster& roster) {
+                 return std::ranges::find(roster.athletes, *athlete) != roster.athletes.end();
+             }));
         if (athlete)
             gone = Departing{.name = log.athlete(*athlete).value.name, .stayed = stays};
         if (stays) {
