@@ -21,6 +21,9 @@ StationId aStation(const log::Log& log, const std::string& name) {
             return one.id;
     throw std::runtime_error("no station is called " + name);
 }
+StationId addStation(log::Log& log, const std::string& name, const std::string& note = {}) {
+    return log.add(Station{.name = name, .lift = log.lifts().front().id, .note = note});
+}
 Sixteen uuidOf(const log::Log& log, AthleteId athlete) {
     return log::atomOf(log::connectionOf(log), {.kind = "athlete", .one = raw(athlete)})->uuid;
 }
@@ -68,7 +71,7 @@ private Q_SLOTS:
             const AthleteId ada = log.add(Athlete{.name = "Ada"});
             const SessionId session = log.add(SessionHead{.athlete = ada, .date = day(2026, 4, 2)});
             log.add(session, log.lifts().front().id, ladderSet(60, {0.8}));
-            log.add(Station{.name = "Erg"});
+            addStation(log, "Erg");
         }
         meetAll();
         {
@@ -119,7 +122,7 @@ private Q_SLOTS:
     void aStationComesBackWhereItsNameIsGiven() {
         {
             log::Log log = m_rack->open();
-            log.add(Station{.name = "Erg"});
+            addStation(log, "Erg");
             log.setRoster({.station = aStation(log, "Erg"),
                            .day = day(2026, 4, 2),
                            .athletes = {anAthlete(log)}});
@@ -128,7 +131,7 @@ private Q_SLOTS:
         {
             log::Log log = m_office->open();
             log.remove(aStation(log, "Erg"));
-            log.add(Station{.name = "Erg", .note = "another one"});
+            addStation(log, "Erg", "another one");
         }
         {
             log::Log log = m_rack->open();
@@ -167,7 +170,7 @@ private Q_SLOTS:
             const AthleteId ada = log.add(Athlete{.name = "Ada"});
             const AthleteId other = anAthlete(log);
             who = uuidOf(log, ada);
-            log.add(Station{.name = "Erg"});
+            addStation(log, "Erg");
             const StationId erg = aStation(log, "Erg");
             log.setRoster({.station = erg, .day = day(2026, 4, 2), .athletes = {other, ada}});
             log.setRoster({.station = erg, .day = day(2026, 4, 3), .athletes = {other, ada}});
@@ -191,7 +194,8 @@ private Q_SLOTS:
         reader.meet();
         meetAll();
         reader.meet();
-        for (const MeetingDesk* desk : {m_rack.get(), m_office.get(), &reader}) {
+        for (const MeetingDesk* desk : {static_cast<const MeetingDesk*>(m_rack.get()),
+                                        static_cast<const MeetingDesk*>(m_office.get()), &reader}) {
             const log::Log log = desk->open();
             std::size_t turns = 0;
             for (const Roster& roster : log.rosters())
@@ -215,7 +219,7 @@ private Q_SLOTS:
         {
             log::Log log = m_rack->open();
             const AthleteId other = anAthlete(log), ada = called(log, "Ada");
-            log.setRoster({.station = log.add(Station{.name = "Erg"}),
+            log.setRoster({.station = addStation(log, "Erg"),
                            .day = day(2026, 4, 2),
                            .athletes = {ada, other}});
         }
@@ -246,7 +250,7 @@ private Q_SLOTS:
         {
             log::Log log = m_rack->open();
             who = uuidOf(log, called(log, "Bo"));
-            log.setRoster({.station = log.add(Station{.name = "Erg"}),
+            log.setRoster({.station = addStation(log, "Erg"),
                            .day = day(2026, 4, 2),
                            .athletes = {called(log, "Bo")}});
         }

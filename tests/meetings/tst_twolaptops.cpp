@@ -3,6 +3,7 @@
 // login of its own, driven by keys and clicks, and a store of another machine's name, over TLS.
 // Whatever is waited for is a state, in a log or in the store. (A season of it in one program, with
 // all that can go wrong: tst_playseason.)
+#include "tests/log/builders.h"
 #include "tests/meetings/laptop.h"
 #include "tests/store/storeworld.h"
 
