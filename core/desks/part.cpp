@@ -183,13 +183,27 @@ private:
         return false;
     }
 
-    /// What comes back may find its name taken.
+    /// What comes back may find its name taken: what is spoken of by what lives, and by what comes
+    /// back for that in turn, as who was removed with a session that a set comes for.
     bool namedOneComesBack() const {
         std::set<Slot> spokenOf;
+        std::vector<const Atom*> living;
         for (const Desk* desk : {&m_read.desk, &m_coming})
             for (const auto& [slot, atom] : *desk)
                 if (atom.alive)
-                    eachReference(*atom.thing, [&](Slot of) { spokenOf.insert(of); });
+                    living.push_back(&atom);
+        while (!living.empty()) {
+            const Atom& one = *living.back();
+            living.pop_back();
+            if (!one.thing)
+                continue;
+            eachReference(*one.thing, [&](Slot of) {
+                const Atom* mine = held(of);
+                if (spokenOf.insert(of).second && mine != nullptr && !mine->alive &&
+                    !m_coming.contains(of))
+                    living.push_back(mine);
+            });
+        }
         return std::ranges::any_of(m_read.desk, [&](const auto& one) {
             const auto& [slot, atom] = one;
             return !atom.alive && !m_coming.contains(slot) && spokenOf.contains(slot) &&

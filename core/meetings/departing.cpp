@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/meetings/departing.h"
 
+#include "core/log/atoms.h"
 #include "core/log/carried.h"
 #include "core/log/conflicts.h"
 #include "core/log/neighbours.h"
@@ -63,10 +64,12 @@ Uuids allOf(const log::Log& log, const Sixteen& uuid, std::optional<AthleteId> a
     return all;
 }
 
-/// Whether a station is of that squad, as the store has it.
+/// Whether a station is of that squad: as the store has it, or will have it.
 bool isOf(log::Connection& db, const Sixteen& station, const Sixteen& squad) {
-    const auto sent = log::sentOf(db, station);
-    return sent && sent->squad == squad;
+    if (const auto sent = log::sentOf(db, station))
+        return sent->squad == squad;
+    const auto unsent = log::unsentOf(db, station);
+    return unsent && unsent->squad.value_or(log::joinedStore(db)->squad) == squad;
 }
 
 /// His turns in that squad's rosters, there or removed.
@@ -94,16 +97,25 @@ void forget(log::Connection& db, const Uuids& his) {
     log::eraseUnsent(db, his);
 }
 
-/// Out of the rosters of the squad that he leaves, without a removal: the store has none of his
-/// turns any more, and tells nobody.
-void leaveRosters(log::Log& log, std::optional<AthleteId> athlete, const Sixteen& uuid,
-                  const Sixteen& squad) {
+/// Out of the rosters of the squad that he leaves, without a removal: the store has none any more
+/// of the turns that he had then, and tells nobody. Those that came after he was back it has.
+void leaveRosters(log::Log& log, std::optional<AthleteId> athlete,
+                  const store::Departed& departed) {
     log::Connection& db = log::connectionOf(log);
-    const Uuids turns = turnsOf(log, uuid, squad);
+    Uuids turns = turnsOf(log, departed.athlete, departed.squad);
+    std::erase_if(turns, [&](const Sixteen& uuid) {
+        const auto sent = log::sentOf(db, uuid);
+        return sent && sent->version > departed.version;
+    });
     for (Roster roster : athlete ? log.rosters() : std::vector<Roster>()) {
-        const auto station = log::atomOf(db, {.kind = "station", .one = raw(roster.station)});
-        if (station && isOf(db, station->uuid, squad) && std::erase(roster.athletes, *athlete) > 0)
+        const auto turn = log::atomOf(db, {.kind = "roster",
+                                           .one = raw(roster.station),
+                                           .two = log::dayNumber(roster.day),
+                                           .three = raw(*athlete)});
+        if (turn && std::ranges::find(turns, turn->uuid) != turns.end()) {
+            std::erase(roster.athletes, *athlete);
             log.setRoster(roster);
+        }
     }
     forget(db, turns);
 }
@@ -160,13 +172,18 @@ std::optional<Departing> letGo(log::Log& log, const Sixteen& store,
         if ((!sent && !departed.isBack) || (atom && atom->key.kind != "athlete"))
             return;
         const auto athlete = atom ? std::optional(AthleteId{atom->key.one}) : std::nullopt;
-        leaveRosters(log, athlete, departed.athlete, departed.squad);
+        leaveRosters(log, athlete, departed);
         // back: who may write tells his turns; another squad: he is here by way of that one
         if (departed.isBack || sent->squad != departed.squad)
             return;
         Uuids his = allOf(log, departed.athlete, athlete);
+        // a turn at another squad's station was never sent: no roster is of two squads
         const bool stays =
-            std::ranges::any_of(his, [&](const Sixteen& uuid) { return log::isUnsent(db, uuid); });
+            std::ranges::any_of(his,
+                                [&](const Sixteen& uuid) { return log::isUnsent(db, uuid); }) ||
+            (athlete && std::ranges::any_of(log.rosters(), [&](const Roster& roster) {
+                 return std::ranges::find(roster.athletes, *athlete) != roster.athletes.end();
+             }));
         if (athlete)
             gone = Departing{.name = log.athlete(*athlete).value.name, .stayed = stays};
         if (stays) {

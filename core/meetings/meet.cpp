@@ -185,12 +185,13 @@ private:
         return noteTaken(look.now, since, came.leftOutFrom) || wentBack;
     }
 
-    /// What this log gave itself comes back with the next pull.
+    /// What this log gave itself comes back with the next pull. (Under another version it was given
+    /// again meanwhile, as a turn is of who was away: that is noted.)
     void leaveOutOwn(std::vector<store::Atom>& atoms) const {
         const log::Moment moment(m_log);
         std::erase_if(atoms, [&](const store::Atom& atom) {
             const auto sent = log::sentOf(log::connectionOf(m_log), atom.uuid);
-            return sent && sent->squad == atom.squad &&
+            return sent && sent->squad == atom.squad && sent->version == atom.version &&
                    sent->revision == atom.trail.back().revision;
         });
     }
