@@ -113,6 +113,23 @@ std::string ChaosWorld::wrongAt(const Desk& desk) {
     log::Connection& db = log::connectionOf(log);
     const auto squads = squadsInStore();
     std::vector<Sixteen> apart;
+    // Of who moved the store has none of the turns that he had, and those that were removed before,
+    // which nobody misses, are told to nobody; nor are those of two squads, which it never had.
+    const auto isToldToNobody = [&](const std::string& content) {
+        const auto athlete = whose(content);
+        if (!athlete)
+            return false;
+        const auto station = log::parentOf(content);
+        const auto his = squads.find(*athlete);
+        const auto its = station ? squads.find(station->uuid) : squads.end();
+        const auto seen = m_seenIn.find(*athlete);
+        return his == squads.end() || its == squads.end() || his->second != its->second ||
+               (seen != m_seenIn.end() && seen->second.size() > 1);
+    };
+    for (Said* said : {&here, &there})
+        std::erase_if(*said, [&](const auto& one) {
+            return !std::get<1>(one.second) && isToldToNobody(std::get<0>(one.second));
+        });
     for (const auto& [uuid, one] : here) {
         const auto sent = log::sentOf(db, uuid);
         if (const auto seen = m_seenIn.find(uuid);

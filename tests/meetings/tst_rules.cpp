@@ -124,6 +124,35 @@ private Q_SLOTS:
         requireSame();
     }
 
+    // What came between a pull and a push is not written over: it is taken first, and listed. (Who
+    // comes later finds it, though the desk that wrote it should never meet again.)
+    void whatCameMeanwhileIsTakenFirst() {
+        addAthlete(*m_office, "Something to take");
+        m_office->meet();
+        setNote(*m_rack, "slept badly");
+        {
+            log::Log log = m_rack->open();
+            Connection store = m_world->as("cora");
+            bool once = false;
+            meetings::meet(log, store, "2026-03-14T09:30:00Z", [&](std::int64_t, std::int64_t of) {
+                if (of > 0 && !once) { // it has pulled
+                    once = true;
+                    setNote(*m_office, "slept well");
+                    m_office->meet();
+                }
+                return true;
+            });
+            QVERIFY(once);
+        }
+        const MeetingDesk later(*m_folder, "later.slopebook", m_rack->address());
+        later.create();
+        later.join();
+        later.meet();
+        QCOMPARE(desks::openConflictCount(later.open()), std::size_t(1));
+        meetAll();
+        requireSame();
+    }
+
     // Who is where both last agreed has said nothing: the other's word stands, and nobody is asked.
     void changedBackIsNoWord() {
         const std::string first = noteAt(*m_rack);
@@ -137,7 +166,8 @@ private Q_SLOTS:
     }
 
     void bothSayTheSame() {
-        setNote(*m_rack, "slept badly");
+        setNote(*m_rack, "slept");
+        setNote(*m_rack, "slept badly"); // by another way
         setNote(*m_office, "slept badly");
         meetAll();
         QCOMPARE(noteAt(*m_office), std::string("slept badly"));
