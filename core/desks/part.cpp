@@ -244,12 +244,28 @@ private:
         }
         return false;
     }
+
+    /// What comes back may find its name taken: what is spoken of by what lives, and by what comes
+    /// back for that in turn, as who was removed with a session that a set comes for.
     void addThoseThatComeBack(std::set<std::string>& kinds) const {
         std::set<Slot> spokenOf;
+        std::vector<const Atom*> living;
         for (const Desk* desk : {&m_read.desk, &m_coming})
             for (const auto& [slot, atom] : *desk)
                 if (atom.alive)
-                    eachReference(*atom.thing, [&](Slot of) { spokenOf.insert(of); });
+                    living.push_back(&atom);
+        while (!living.empty()) {
+            const Atom& one = *living.back();
+            living.pop_back();
+            if (!one.thing)
+                continue;
+            eachReference(*one.thing, [&](Slot of) {
+                const Atom* mine = held(of);
+                if (spokenOf.insert(of).second && mine != nullptr && !mine->alive &&
+                    !m_coming.contains(of))
+                    living.push_back(mine);
+            });
+        }
         static constexpr std::array<std::string_view, 4> named{"athlete", "block", "equipment",
                                                                "station"};
         for (const auto& [slot, atom] : m_read.desk) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/meetings/departing.h"
 
+#include "core/log/atoms.h"
 #include "core/log/carried.h"
 #include "core/log/conflicts.h"
 #include "core/log/neighbours.h"
@@ -86,10 +87,12 @@ private:
         }
     }
 
-    /// Whether a station is of the squad that he leaves, as the store has it.
+    /// Whether a station is of the squad that he leaves: as the store has it, or will have it.
     bool isOfSquad(const Sixteen& station) const {
-        const auto sent = log::sentOf(m_db, station);
-        return sent && sent->squad == m_departed.squad;
+        if (const auto sent = log::sentOf(m_db, station))
+            return sent->squad == m_departed.squad;
+        const auto unsent = log::unsentOf(m_db, station);
+        return unsent && unsent->squad.value_or(log::joinedStore(m_db)->squad) == m_departed.squad;
     }
     bool isUnsent(std::span<const Sixteen> some) const {
         return std::ranges::any_of(some,
@@ -125,10 +128,16 @@ private:
         });
     }
 
-    /// Out of the rosters of the squad that he leaves, without a removal: the store has none of his
-    /// turns any more, and tells nobody.
+    /// Out of the rosters of the squad that he leaves, without a removal: the store has none any
+    /// more of the turns that he had then, and tells nobody. Those that came after he was back it
+    /// has.
     void leaveRosters() {
-        inPieces(turns(), [&](std::span<const Sixteen> some) {
+        Uuids then = turns();
+        std::erase_if(then, [&](const Sixteen& uuid) {
+            const auto sent = log::sentOf(m_db, uuid);
+            return sent && sent->version > m_departed.version;
+        });
+        inPieces(then, [&](std::span<const Sixteen> some) {
             for (const Sixteen& uuid : some) {
                 const auto turn = log::atomOf(m_db, uuid);
                 if (turn && m_athlete && turn->key.three == raw(*m_athlete))
@@ -142,8 +151,15 @@ private:
         if (std::erase(roster.athletes, *m_athlete) > 0)
             m_log.setRoster(roster);
     }
+    /// A turn at another squad's station was never sent: no roster is of two squads.
+    bool standsOnARoster() const {
+        return m_athlete && std::ranges::any_of(m_log.rosters(), [&](const Roster& roster) {
+                   return std::ranges::find(roster.athletes, *m_athlete) != roster.athletes.end();
+               });
+    }
 
-    /// Finds what is his, removed or not, and the choices about it. Whether all of it was sent.
+    /// Finds what is his, removed or not, and the choices about it. Whether all of it was sent, and
+    /// he stands on no roster.
     bool findHis() {
         m_sessions = m_athlete ? log::sessionsOf(m_db, *m_athlete) : std::vector<SessionId>();
         std::set<Sixteen> his{m_departed.athlete};
@@ -178,7 +194,7 @@ private:
         m_his.assign(his.begin(), his.end());
         m_gone.assign(gone.rbegin(), gone.rend()); // by sessions their sets are known as his
         m_choices = std::move(choices);
-        return sent && !isUnsent(m_his) && !isUnsent(m_choices);
+        return sent && !isUnsent(m_his) && !isUnsent(m_choices) && !standsOnARoster();
     }
 
     /// Whether all of it went: what was entered meanwhile stays, with what it belongs to.
@@ -261,7 +277,7 @@ private:
         Uuids left{m_departed.athlete};
         if (m_athlete) {
             append(left, log::uuidsOfCheckLoads(m_db, *m_athlete));
-            if (!log::sessionsOf(m_db, *m_athlete).empty() || isUnsent(left))
+            if (!log::sessionsOf(m_db, *m_athlete).empty() || isUnsent(left) || standsOnARoster())
                 return false;
             for (const auto& lift : m_log.lifts())
                 if (!m_log.checkLoads(*m_athlete, lift.id).empty())

@@ -203,14 +203,15 @@ private:
         return now.squads == asked.squads && now.highest == asked.highest;
     }
 
-    /// What this log gave itself comes back with the next pull.
+    /// What this log gave itself comes back with the next pull. (Under another version it was given
+    /// again meanwhile, as a turn is of who was away: that is noted.)
     void leaveOutOwn(std::vector<store::Atom>& atoms) const {
         log::Connection& db = log::connectionOf(m_log);
         if (!log::hasSent(db))
             return;
         std::erase_if(atoms, [&](const store::Atom& atom) {
             const auto sent = log::sentOf(db, atom.uuid);
-            return sent && sent->squad == atom.squad &&
+            return sent && sent->squad == atom.squad && sent->version == atom.version &&
                    sent->revision == atom.trail.back().revision;
         });
     }

@@ -304,7 +304,7 @@ void TestFailingDisk::nothingIsLostOrHalfDone() {
             // The later ones are many and alike: not each of them in every run.
             const bool reading = static_cast<Call>(call) == Call::Read;
             const int all = reading ? rounds("", 1, 1'000'000) : rounds("", 5, 1'000'000);
-            const int step = reading ? 29 : 11;
+            const int step = reading ? 61 : 23;
             for (const bool forEver : {false, true})
                 for (int nth = 1;; nth += nth < all ? 1 : step) {
                     const Fault fault{static_cast<Call>(call), nth, error, forEver};

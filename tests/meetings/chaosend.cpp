@@ -6,8 +6,13 @@
 namespace slopebook::test {
 
 namespace {
-bool isRoster(const std::string& content) {
-    return log::kindOfContent(content) == "roster";
+/// Whose turn it is.
+std::optional<Sixteen> whose(const std::string& content) {
+    if (!content.empty() && log::kindOfContent(content) == "roster")
+        for (const log::Reference& of : log::referencesOf(content))
+            if (std::string_view(of.kind) == "athlete")
+                return of.uuid;
+    return std::nullopt;
 }
 } // namespace
 
@@ -17,8 +22,8 @@ void ChaosWorld::acknowledge(const Desk& desk) {
     const log::Moment moment(log);
     log::Connection& db = log::connectionOf(log);
     log::visitCarried(db, [&](const log::Carried& one) {
-        if (one.kind == "roster") // who moves has no turn any more, and nobody hears of it
-            return;
+        if (const auto athlete = whose(one.content))
+            m_turns[one.uuid] = *athlete;
         const auto sent = log::sentOf(db, one.uuid);
         if (sent && sent->revision == log::revisionOf(one.trail) && !log::isUnsent(db, one.uuid))
             m_acknowledged[one.uuid].insert(sent->revision);
@@ -81,8 +86,13 @@ std::string ChaosWorld::whyWaits(log::Connection& db, const Sixteen& uuid,
         return "of a squad that is not open";
     if (const auto sent = log::sentOf(db, root); sent && !open.contains(sent->squad))
         return "of who left";
-    if (one->kind == "roster")
-        return "of two squads";
+    if (const auto athlete = whose(one->content)) {
+        const auto his = squads.find(*athlete);
+        if (his != squads.end() && there != squads.end() && his->second != there->second)
+            return "of two squads";
+        if (log::isUnsent(db, *athlete) && !whyWaits(db, *athlete, squads, open).empty())
+            return "of who waits";
+    }
     if (store::isEverybodys(one->kind) && !one->alive)
         return "in use where nobody sees";
     return {};
@@ -103,11 +113,22 @@ std::string ChaosWorld::wrongAt(const Desk& desk) {
     log::Connection& db = log::connectionOf(log);
     const auto squads = squadsInStore();
     std::vector<Sixteen> apart;
-    // turns that were removed, of somebody who moved since: the store has no more of them, and
-    // nobody misses them
+    // Of who moved the store has none of the turns that he had, and those that were removed before,
+    // which nobody misses, are told to nobody; nor are those of two squads, which it never had.
+    const auto isToldToNobody = [&](const std::string& content) {
+        const auto athlete = whose(content);
+        if (!athlete)
+            return false;
+        const auto station = log::parentOf(content);
+        const auto his = squads.find(*athlete);
+        const auto its = station ? squads.find(station->uuid) : squads.end();
+        const auto seen = m_seenIn.find(*athlete);
+        return his == squads.end() || its == squads.end() || his->second != its->second ||
+               (seen != m_seenIn.end() && seen->second.size() > 1);
+    };
     for (Said* said : {&here, &there})
-        std::erase_if(*said, [](const auto& one) {
-            return !std::get<1>(one.second) && isRoster(std::get<0>(one.second));
+        std::erase_if(*said, [&](const auto& one) {
+            return !std::get<1>(one.second) && isToldToNobody(std::get<0>(one.second));
         });
     for (const auto& [uuid, one] : here) {
         const auto sent = log::sentOf(db, uuid);
@@ -152,11 +173,12 @@ std::string ChaosWorld::whatIsWrong() {
             return desk.at.file().filename().string() + " of " + desk.login + ": " + wrong;
     const Said there = allInStore();
     for (const auto& [uuid, states] : m_acknowledged) {
+        if (const auto turn = m_turns.find(uuid);
+            turn != m_turns.end() && m_seenIn[turn->second].size() > 1)
+            continue; // who moves has no turn any more, and nobody is told
         const auto at = there.find(uuid);
         if (at == there.end())
             return "lost " + store::uuidText(uuid);
-        if (isRoster(std::get<0>(at->second)))
-            continue;
         for (const Sixteen& revision : states)
             if (std::ranges::find(std::get<2>(at->second), revision) ==
                 std::get<2>(at->second).end())

@@ -175,7 +175,7 @@ private Q_SLOTS:
     }
 
     void onlyWhatWasNamedDiffers() {
-        const int all = rounds("SLOPEBOOK_COMMANDS", 160, 20000);
+        const int all = rounds("SLOPEBOOK_COMMANDS", 80, 20000);
         const std::uint64_t first = qEnvironmentVariableIsSet("SLOPEBOOK_SEED")
                                         ? qEnvironmentVariable("SLOPEBOOK_SEED").toULongLong()
                                         : 20260401;
@@ -335,7 +335,7 @@ private Q_SLOTS:
         std::array<std::uint64_t, 4> took{}; // microseconds, undisturbed
         std::ptrdiff_t whole = 0;            // files of an export that nobody stopped
         int told = 0, dead = 0, done = 0;
-        const int all = rounds("SLOPEBOOK_STOPS", 16, 1500);
+        const int all = rounds("SLOPEBOOK_STOPS", 8, 1500);
         // A machine that is quick or busy is hit seldom in the middle: then it is tried on.
         for (int round = -4; round < all || (told == 0 && round < 20 * all); ++round) {
             const auto which = static_cast<std::size_t>((round + 4) % 4);
