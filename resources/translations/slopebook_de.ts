@@ -7985,6 +7985,10 @@ liegt über dem geschätzten 1RM</translation>
         <source>Estimated 1RM %1 (%2 %, days and bend: %3 to %4)</source>
         <translation>Geschätztes 1RM %1 (%2 %, Tage und Krümmung: %3 bis %4)</translation>
     </message>
+    <message>
+        <source>&apos;%1&apos; is not the log any more that this meeting began with: it went back to an earlier state. Nothing more was written into it; the next meeting goes on from what is there.</source>
+        <translation>„%1“ ist nicht mehr das Protokoll, mit dem dieses Treffen begann: Es ging auf einen früheren Stand zurück. Es wurde nichts mehr hineingeschrieben; das nächste Treffen macht mit dem weiter, was dort steht.</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>
