@@ -185,10 +185,11 @@ void noteSent(log::Log& log, Footing& footing, std::span<const store::Atom> atom
                 if (log::revisionOf(now) == revision)
                     done.push_back(one.uuid);
             }
-            const auto again = std::ranges::partition(
-                sent, [&](const log::Sent& one) { return !log::sentOf(db, one.uuid); });
-            log::putFirstSent(db, std::span(sent.begin(), again.begin()));
-            log::putSent(db, again);
+            const auto again = std::partition(sent.begin(), sent.end(), [&](const log::Sent& one) {
+                return !log::sentOf(db, one.uuid);
+            });
+            log::putFirstSent(db, std::span(sent.begin(), again));
+            log::putSent(db, std::span(again, sent.end()));
             log::eraseUnsent(db, done);
         });
         if (!sent.empty())
