@@ -22,8 +22,8 @@ void ChaosWorld::acknowledge(const Desk& desk) {
     const log::Moment moment(log);
     log::Connection& db = log::connectionOf(log);
     log::visitCarried(db, [&](const log::Carried& one) {
-        if (const auto athlete = whose(one.content))
-            m_turns[one.uuid] = *athlete;
+        if (one.kind == "roster") // who moves has no turn any more, and nobody hears of it
+            return;
         const auto sent = log::sentOf(db, one.uuid);
         if (sent && sent->revision == log::revisionOf(one.trail) && !log::isUnsent(db, one.uuid))
             m_acknowledged[one.uuid].insert(sent->revision);
@@ -173,9 +173,6 @@ std::string ChaosWorld::whatIsWrong() {
             return desk.at.file().filename().string() + " of " + desk.login + ": " + wrong;
     const Said there = allInStore();
     for (const auto& [uuid, states] : m_acknowledged) {
-        if (const auto turn = m_turns.find(uuid);
-            turn != m_turns.end() && m_seenIn[turn->second].size() > 1)
-            continue; // who moves has no turn any more, and nobody is told
         const auto at = there.find(uuid);
         if (at == there.end())
             return "lost " + store::uuidText(uuid);

@@ -27,7 +27,6 @@ void ChaosWorld::begin(unsigned seed) {
     m_acknowledged.clear();
     m_seenIn.clear();
     m_moved.clear();
-    m_turns.clear();
     m_desks.clear();
     beginAnew(*m_world);
     const auto admin = store::Address::read(m_world->server.address("admin"));

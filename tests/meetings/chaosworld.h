@@ -78,7 +78,6 @@ private:
     States m_acknowledged;
     std::map<Sixteen, std::set<Sixteen>> m_seenIn; ///< the squads that a thing ever was in
     std::map<Sixteen, Sixteen> m_moved;            ///< where an athlete was moved last
-    std::map<Sixteen, Sixteen> m_turns;            ///< whose turns of rosters are
 };
 
 } // namespace slopebook::test
