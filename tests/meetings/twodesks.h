@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Two desks of one login, a rack's and an office's, that know all of each other, and what is done
-// to them and to their store where rules are tried. Which test stands for which rule: DEVELOPERS.md,
-// "A shared store".
+// to them and to their store where rules are tried. Which test stands for which rule:
+// DEVELOPERS.md, "A shared store".
 #pragma once
 
 #include "tests/meetings/meetingworld.h"
