@@ -87,7 +87,9 @@ void Monkey::wheelAnywhere() {
         fail(QStringLiteral("The wheel over %1 turned the page").arg(nameOf(over)));
     const auto after = valuesIn(*m_window);
     for (const auto& [control, value] : before)
-        if (const auto now = after.find(control); now != after.end() && now->second != value)
+        // A box that was empty has been filled by what its page read beside the window.
+        if (const auto now = after.find(control);
+            now != after.end() && now->second != value && !value.isEmpty())
             fail(QStringLiteral("The wheel over %1 changed %2 from \"%3\" to \"%4\"")
                      .arg(nameOf(over), nameOf(*control), value, now->second));
 }
