@@ -32,6 +32,15 @@ std::optional<Sixteen> parentOf(const log::Log& log, const Arrived& one) {
 bool livesHere(const log::Log& log, const Sixteen& uuid) {
     return log::atomOf(log::connectionOf(log), uuid).has_value();
 }
+/// A named thing that is here and comes as removed goes once nothing speaks of it any more.
+bool goesLast(const log::Log& log, const Arrived& one) {
+    return isNamed(one) && !one.atom->alive && livesHere(log, one.atom->uuid);
+}
+/// What a content says of itself; what it speaks of has no keys here.
+log::Thing withoutKeys(const std::string& content) {
+    return log::readContent(
+        content, [](const char*, const Sixteen&) { return std::optional<std::int64_t>(1); });
+}
 std::string nameKeyOf(const log::Carried& one) {
     desks::Slots slots;
     return one.content.empty() ? std::string() : desks::keyOf(desks::thingOf(slots, one.content));
@@ -113,9 +122,7 @@ private:
         const auto athlete = log::atomOf(log::connectionOf(m_log), said.parent->uuid);
         if (!athlete)
             return;
-        const log::Thing thing = log::readContent(said.content, [](const char*, const Sixteen&) {
-            return std::optional<std::int64_t>(1);
-        });
+        const log::Thing thing = withoutKeys(said.content);
         const SessionHead& head = std::get<log::SessionThing>(thing).head;
         if (const auto holder = log::uuidOfSession(
                 log::connectionOf(m_log), AthleteId{athlete->key.one}, head.date, head.ordinal))
@@ -171,11 +178,8 @@ std::pair<Sixteen, std::string> rosterOf(const log::Log& log, const Arrived& one
     std::string day;
     const auto held = one.said.content.empty() ? log::carried(log, one.said.uuid) : std::nullopt;
     const std::string& content = held ? held->content : one.said.content;
-    if (!content.empty()) {
-        const log::Thing thing = log::readContent(
-            content, [](const char*, const Sixteen&) { return std::optional<std::int64_t>(1); });
-        day = isoDate(std::get<log::RosterThing>(thing).day);
-    }
+    if (!content.empty())
+        day = isoDate(std::get<log::RosterThing>(withoutKeys(content)).day);
     return {parentOf(log, one).value_or(Sixteen{}), day};
 }
 } // namespace
@@ -206,8 +210,8 @@ std::vector<Places> namedUnits(const log::Log& log, const std::vector<Arrived>& 
     bool renames = false;
     for (const std::size_t i : places) {
         const Arrived& one = all[i];
-        if (!isNamed(one) || (!one.atom->alive && livesHere(log, one.atom->uuid)))
-            continue; // goes once nothing speaks of it any more
+        if (!isNamed(one) || goesLast(log, one))
+            continue;
         named.push_back(i);
         const auto held = one.atom->alive ? log::carried(log, one.atom->uuid) : std::nullopt;
         renames = renames || (held && nameKeyOf(*held) != nameKeyOf(one.said));
@@ -235,7 +239,7 @@ std::vector<Places> otherUnits(const log::Log& log, const std::vector<Arrived>& 
             rosters[rosterOf(log, one)].push_back(i);
         else if (const auto athlete = sessions.athleteOf(one))
             athletes[*athlete].push_back(i);
-        else if (!isNamed(one) || (!one.atom->alive && livesHere(log, one.atom->uuid)))
+        else if (!isNamed(one) || goesLast(log, one))
             going.push_back(i);
     }
     Gathered units;
