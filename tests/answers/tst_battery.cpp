@@ -437,8 +437,8 @@ private Q_SLOTS:
                      english(row.label).c_str());
         }
         QCOMPARE(bars, 4);
-        QCOMPARE(english(forestReading(battery.forest[5])).substr(0, 13),
-                 std::string("unclear; show"));
+        QCOMPARE(english(forestReading(battery.forest[5])).substr(0, 14),
+                 std::string("unclear; clear"));
     }
 
     /// In the forest an unclear change leans to the better or the worse side: of a time, down is

@@ -195,7 +195,9 @@ void TestSentence::fromAComparison() {
     QVERIFY(p.clauses[1].reading == Reading::Held);
     QVERIFY(p.oneRm.has_value());
     QVERIFY(p.reachFrom < 0.8 && p.reachTo < 0.8);
-    QVERIFY2(english(c->sentence).starts_with("Faster from 40 to 80 kg (by 0.03 to 0.10 m/s"),
+    QVERIFY2(english(c->sentence)
+                 .starts_with("Day against day, each change alone: faster from 40 to "
+                              "80 kg (by 0.03 to 0.10 m/s"),
              english(c->sentence).c_str());
     QVERIFY2(english(c->sentence).find("estimated max down: -") != std::string::npos,
              english(c->sentence).c_str());
@@ -246,7 +248,9 @@ void TestSentence::aStretchIsAskedAtItsMostTellingLoad() {
     const auto none = compare(tests::benchPull(), tests::coachMvt(0.17), tests::session(1, from),
                               tests::session(2, to), {});
     QVERIFY(english(sentence(sentenceParts(*none)))
-                .starts_with("No clear change at any load from 40 to 80"));
+                .starts_with(
+                    "Day against day, each change alone: no clear change at any load from 40 to "
+                    "80"));
 }
 
 // An athlete known to bend by half of the published curve and more: the allowance lies to one side
