@@ -385,11 +385,12 @@ private Q_SLOTS:
                 const auto c = comparisonOf(log, about, from, to);
                 if (!c || !c->to.oneRm || answers::toPlanWith(*c->to.oneRm) == c->to.oneRm->toPlan)
                     continue;
-                const tests::Ran ran = tests::runProgram(
-                    {u"compare"_s, QString::fromStdString(m_sample.string()), u"--athlete"_s,
-                     text(athlete.value.name), u"--lift"_s, text(about.lift.value.name),
-                     u"--from"_s, QString::fromStdString(isoDate(from.date)), u"--to"_s,
-                     QString::fromStdString(isoDate(to.date))});
+                const tests::Ran ran =
+                    tests::runProgram({u"compare"_s, QString::fromStdString(m_sample.string()),
+                                       u"--athlete"_s, QString::fromStdString(athlete.value.name),
+                                       u"--lift"_s, QString::fromStdString(about.lift.value.name),
+                                       u"--from"_s, QString::fromStdString(isoDate(from.date)),
+                                       u"--to"_s, QString::fromStdString(isoDate(to.date))});
                 QCOMPARE(ran.exit, 0);
                 QString row;
                 for (const QString& line : QString::fromUtf8(ran.out).split(u'\n'))
