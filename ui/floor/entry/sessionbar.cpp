@@ -14,6 +14,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScopedValueRollback>
 #include <QSignalBlocker>
 
 #include <algorithm>
@@ -114,25 +115,42 @@ void SessionBar::resizeEvent(QResizeEvent* event) {
     fitPlace();
 }
 
+// To show a part lays out what is above this bar at once, which may give it another width: what is
+// to be shown is reckoned first, and what comes of it is looked at later.
 void SessionBar::fitPlace() {
-    const QList<QWidget*> all{m_dateCaption, m_date, m_sessionCaption};
+    if (m_isFitting)
+        return;
+    const QScopedValueRollback fitting(m_isFitting, true);
+    const int had = width();
     const QList<QWidget*> saidTwice = m_session // it is called by its day
                                           ? QList<QWidget*>{m_dateCaption, m_date}
                                           : QList<QWidget*>{m_dateCaption, m_sessionCaption};
-    m_place->setMinimumWidth(leastPlace);
     const int wanted =
         std::min(m_place->fontMetrics().horizontalAdvance(m_place->text()) + aroundText, mostPlace);
-    const auto room = [this] { // for the place, with all else as narrow as it goes
-        layout()->invalidate();
-        return width() - layout()->minimumSize().width() + leastPlace;
+    const auto breadth = [this](const QWidget* part) {
+        return std::max(part->minimumWidth(), part->minimumSizeHint().width()) +
+               layout()->spacing();
     };
-    for (QWidget* part : all)
-        part->setVisible(true);
-    for (QWidget* part : saidTwice)
-        if (room() < wanted && !part->hasFocus())
-            part->setVisible(false);
-    m_place->setMinimumWidth(std::clamp(room(), leastPlace, std::max(leastPlace, wanted)));
+    // Room for the place with every part there, and all else as narrow as it goes.
+    int room = had - layout()->minimumSize().width() + m_place->minimumWidth();
+    for (const QWidget* part : {static_cast<QWidget*>(m_dateCaption), static_cast<QWidget*>(m_date),
+                                static_cast<QWidget*>(m_sessionCaption)})
+        if (part->isHidden())
+            room -= breadth(part);
+    for (QWidget* part : {static_cast<QWidget*>(m_dateCaption), static_cast<QWidget*>(m_date),
+                          static_cast<QWidget*>(m_sessionCaption)}) {
+        const bool goes = saidTwice.contains(part) && room < wanted && !part->hasFocus();
+        if (goes)
+            room += breadth(part);
+        if (part->isHidden() != goes)
+            part->setVisible(!goes);
+    }
+    const int place = std::clamp(room, leastPlace, std::max(leastPlace, wanted));
+    if (place != m_place->minimumWidth())
+        m_place->setMinimumWidth(place);
     m_place->setToolTip(m_place->text());
+    if (width() != had)
+        QMetaObject::invokeMethod(this, &SessionBar::fitPlace, Qt::QueuedConnection);
 }
 
 bool SessionBar::eventFilter(QObject* field, QEvent* event) {

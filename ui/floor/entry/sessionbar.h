@@ -118,6 +118,7 @@ private:
     bool m_asking = false; ///< a question is to be answered, or on its way
     QComboBox* m_sessions;
     DayEdit* m_date;
+    bool m_isFitting = false;
     QLabel *m_sessionCaption, *m_dateCaption;
     QComboBox* m_device;
     QLineEdit* m_place;
