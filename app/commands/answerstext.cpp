@@ -8,7 +8,6 @@
 #include "core/answers/figures.h"
 #include "core/answers/followsummary.h"
 #include "core/answers/maxwords.h"
-#include "core/answers/planbounds.h"
 #include "core/answers/readingwords.h"
 #include "core/answers/sources.h"
 #include "core/answers/squadsummary.h"
@@ -153,7 +152,7 @@ std::string sidesText(const log::Log& log, const Comparison& c, const Masses& in
         return p.oneRm ? in.intervalOrDash(p.oneRm->withMvt, 1) : std::string("-");
     });
     both("  days and bend", [&](const Profile& p) {
-        return p.oneRm ? in.intervalOrDash(toPlanWith(*p.oneRm), 1) : std::string("-");
+        return p.oneRm ? in.intervalOrDash(p.oneRm->toPlan, 1) : std::string("-"); // as on paper
     });
     both("  reach", [](const Profile& p) { return p.oneRm ? fixed(p.oneRm->reach, 2) : "-"; });
     both("Measured 1RM, " + in.name(), [&](const Profile& p) {

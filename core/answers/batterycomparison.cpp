@@ -136,14 +136,13 @@ void addWithoutBar(BatteryComparison& battery, const Words& label, const Measure
                    const ReadChange& read, const Words& why) {
     const bool apart = !read.notComparable.empty();
     const bool figure = !apart && read.reading != Reading::NoFigure;
-    battery.forest.push_back(
-        {.label = label,
-         .named = figure ? namedReading(label, measure, read) : label,
-         .noBar = why,
-         .word = figure ? ownUnit(measure, read) : readingWords(read.reading),
-         .reading = figure ? read.reading : Reading::NoFigure,
-         .leans = figure ? read.leans() * (measure.higherIsBetter ? 1 : -1) : 0,
-         .notComparable = apart});
+    battery.forest.push_back({.label = label,
+                              .named = figure ? namedReading(label, measure, read) : label,
+                              .noBar = why,
+                              .word = figure ? ownUnit(measure, read) : readingWords(read.reading),
+                              .reading = figure ? read.reading : Reading::NoFigure,
+                              .leans = figure ? read.leans() : 0,
+                              .notComparable = apart});
 }
 
 void addForest(BatteryComparison& battery, const Words& label, const Measure& measure,
@@ -162,7 +161,7 @@ void addForest(BatteryComparison& battery, const Words& label, const Measure& me
                               .interval = {std::min(a, b), std::max(a, b)},
                               .reading = change.reading,
                               .flagged = flagged,
-                              .leans = change.leans() * (measure.higherIsBetter ? 1 : -1),
+                              .leans = change.leans(),
                               .notComparable = !change.notComparable.empty()});
 }
 
@@ -297,7 +296,7 @@ Words forestReading(const ForestRow& row) {
            : row.leans > 0      ? say("unclear, leaning to better")
            : row.leans < 0      ? say("unclear, leaning to worse")
            : row.reading == Reading::Unclear
-               ? say("%1; shows from %2", readingWords(row.reading),
+               ? say("%1; clear from %2", readingWords(row.reading),
                      figure((row.interval.high - row.interval.low) / 2, 1))
                : readingWords(row.reading);
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/batterysummary.h"
 
+#include "core/answers/method.h"
 #include "core/answers/sources.h"
 #include "core/answers/testkinds.h"
 #include "core/answers/toldreadings.h"
@@ -53,7 +54,8 @@ Words batterySummary(const BatteryComparison& battery) {
         return say("No test of the battery was done on either side.");
     const auto count = static_cast<int>(battery.forest.size());
     return asSentence(count == 1 ? clauses(std::move(parts))
-                                 : say("of %1 readings, %2", count, clauses(std::move(parts))));
+                                 : say("of %1 readings (%2), %3", count, eachChangeAlone(),
+                                       clauses(std::move(parts))));
 }
 
 std::vector<Words> batteryRemarks(const BatteryComparison& battery) {

@@ -189,11 +189,11 @@ Words untold(const Clause& c, Place place, const Places& places) {
     return say(places.upTo, to);
 }
 
-/// "+0.03 m/s (-0.02 to +0.08; two such tests show changes from 0.05 up)".
+/// "+0.03 m/s (-0.02 to +0.08; a change is clear from 0.05 up)".
 Words tellingFigures(const Telling& t) {
-    return say("%1 m/s (%2 to %3; two such tests show changes from %4 up)",
-               signedFigure(t.change, 2), signedFigure(t.interval.low, 2),
-               signedFigure(t.interval.high, 2), figure(t.shows, 2));
+    return say("%1 m/s (%2 to %3; a change is clear from %4 up)", signedFigure(t.change, 2),
+               signedFigure(t.interval.low, 2), signedFigure(t.interval.high, 2),
+               figure(t.shows, 2));
 }
 
 /// The clause with what its unclear stretch comes to, where that is known.
@@ -203,12 +203,12 @@ Words withFigures(Words clause, const Clause& c) {
     const Telling& t = *c.telling;
     const Words figures = tellingFigures(t);
     if (c.fromLoad == c.toLoad)
-        return t.leans > 0   ? say("%1, leaning faster: %2", clause, figures)
-               : t.leans < 0 ? say("%1, leaning slower: %2", clause, figures)
+        return t.leans > 0   ? say("%1, leaning to better: %2", clause, figures)
+               : t.leans < 0 ? say("%1, leaning to worse: %2", clause, figures)
                              : say("%1: %2", clause, figures);
     const Words load = massWords(t.load);
-    return t.leans > 0   ? say("%1, leaning faster at %2: %3", clause, load, figures)
-           : t.leans < 0 ? say("%1, leaning slower at %2: %3", clause, load, figures)
+    return t.leans > 0   ? say("%1, leaning to better at %2: %3", clause, load, figures)
+           : t.leans < 0 ? say("%1, leaning to worse at %2: %3", clause, load, figures)
                          : say("%1, most at %2: %3", clause, load, figures);
 }
 
@@ -264,13 +264,12 @@ constexpr Maxima down{
 
 Phrase unclearMax(int leans) {
     if (leans == 0)
-        return "no clear change of the estimated max: %1 (%2 to %3); two such tests show changes "
-               "from %4 up";
+        return "no clear change of the estimated max: %1 (%2 to %3; a change is clear from %4 up)";
     if (leans > 0)
-        return "no clear change of the estimated max: %1 (%2 to %3), leaning up; two such tests "
-               "show changes from %4 up";
-    return "no clear change of the estimated max: %1 (%2 to %3), leaning down; two such tests show "
-           "changes from %4 up";
+        return "no clear change of the estimated max, leaning to better: %1 (%2 to %3; a change is "
+               "clear from %4 up)";
+    return "no clear change of the estimated max, leaning to worse: %1 (%2 to %3; a change is "
+           "clear from %4 up)";
 }
 
 Words verdict(const ReadChange& r) {
@@ -352,6 +351,8 @@ bool ofOneCondition(const Words& under) {
 
 SentenceParts sentenceParts(const Comparison& c) {
     SentenceParts parts;
+    parts.heldAgainst = c.blocks ? say("block against block, each change alone")
+                                 : say("day against day, each change alone");
     tellOfTheDays(parts, c);
     if (const auto common = commonLoads(c.from, c.to)) {
         for (const ChangeAt& at : changesWithin(c, *common))
@@ -388,7 +389,8 @@ Words sentence(const SentenceParts& parts) {
     for (const LoadNotLifted& tried : parts.notLifted)
         all.push_back(
             say("%1 was not lifted on %2", tried.load, sayDay(tried.date, tried.ordinal)));
-    return asSentence(clauses(std::move(all)));
+    const Words told = clauses(std::move(all));
+    return asSentence(parts.heldAgainst.empty() ? told : say("%1: %2", parts.heldAgainst, told));
 }
 
 } // namespace slopebook::answers

@@ -14,7 +14,7 @@ struct Telling {
     double load = 0;               ///< kg
     double change = 0;             ///< m/s
     stats::Interval interval = {}; ///< of it
-    double shows = 0;              ///< the smallest change that such tests show
+    double shows = 0;              ///< from this size on a change is clear
     int leans = 0;                 ///< ReadChange::leans
 };
 
@@ -35,6 +35,7 @@ struct LoadNotLifted {
 };
 
 struct SentenceParts {
+    Words heldAgainst = {};           ///< days or blocks, each change alone; said first
     std::vector<Clause> clauses = {}; ///< by load, over the loads inside what both sessions cover
     bool noOverlap = false;
     std::optional<OneRmChange> oneRm = {}; ///< absent: no figure, see oneRmReason

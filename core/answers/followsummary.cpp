@@ -94,8 +94,9 @@ Words followSentence(const FollowedSeason& season) {
         named.push_back(
             {change.reading, namedReading(periodWords(each->block.name), speedAtLoad, change)});
     }
-    return asSentence(say("at %1, blocks against %2, %3", season.follow.load,
-                          baselineOfItsKind(season), clauses(toldReadings(named))));
+    return asSentence(say("at %1, blocks against %2 (%3), %4", season.follow.load,
+                          baselineOfItsKind(season), heldAgainst(read.size() > 1),
+                          clauses(toldReadings(named))));
 }
 
 std::vector<Note> blockNotes(const FollowedSeason& season, double level) {
@@ -131,8 +132,8 @@ Words blockLabel(const FollowedBlock& block) {
     if (read.reading == Reading::NoFigure)
         return {};
     const Words by = signedFigure(read.besideInterval(), followDecimals);
-    return read.leans() > 0   ? say("%1 unclear, leaning up", by)
-           : read.leans() < 0 ? say("%1 unclear, leaning down", by)
+    return read.leans() > 0   ? say("%1 unclear, leaning to better", by)
+           : read.leans() < 0 ? say("%1 unclear, leaning to worse", by)
                               : say("%1 %2", by, readingWords(read.reading));
 }
 
@@ -154,10 +155,11 @@ Words blockWords(const FollowedSeason& season, const FollowedBlock& block) {
     const ReadChange& read = cell.against->read;
     if (!cell.against->why.empty())
         return asSentence(say("%1; no reading, %2", mean, cell.against->why));
-    return asSentence(say("%1; against %2 %3 m/s (%4 to %5), %6", mean, baselineWords(season),
+    return asSentence(say("%1; against %2 (%7) %3 m/s (%4 to %5), %6", mean, baselineWords(season),
                           signedFigure(read.besideInterval(), followDecimals),
                           signedFigure(read.interval.low, followDecimals),
-                          signedFigure(read.interval.high, followDecimals), speedReading(read)));
+                          signedFigure(read.interval.high, followDecimals), speedReading(read),
+                          heldAgainst(blocksRead(season).size() > 1)));
 }
 
 Words notLiftedWords(const NotLifted& day) {

@@ -108,13 +108,15 @@ Words asymmetryChangeWords(const LeftRight& row) {
     if (read.reading == Reading::Worse)
         return say("%1 points (%2 to %3): more uneven", by, low, high);
     const Words shows = figure(read.shows(), 1);
-    return read.leans() > 0 ? say("%1 points (%2 to %3): no clear change, leaning to more uneven; "
-                                  "shows from %4",
+    return read.leans() < 0 ? say("%1 points (%2 to %3): no clear change, leaning to more uneven; "
+                                  "a change is clear from %4",
                                   by, low, high, shows)
-           : read.leans() < 0
-               ? say("%1 points (%2 to %3): no clear change, leaning to less uneven; shows from %4",
+           : read.leans() > 0
+               ? say("%1 points (%2 to %3): no clear change, leaning to less uneven; a change is "
+                     "clear from %4",
                      by, low, high, shows)
-               : say("%1 points (%2 to %3): no clear change; shows from %4", by, low, high, shows);
+               : say("%1 points (%2 to %3): no clear change; a change is clear from %4", by, low,
+                     high, shows);
 }
 
 } // namespace slopebook::answers

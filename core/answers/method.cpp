@@ -133,20 +133,26 @@ Words tooUncertainWords(const Profile& profile) {
     return {};
 }
 
+Words allBlocksAtOnce() {
+    return say("all blocks at once");
+}
+
+Words eachChangeAlone() {
+    return say("each change alone");
+}
+
+Words heldAgainst(bool allAtOnce) {
+    return allAtOnce ? allBlocksAtOnce() : eachChangeAlone();
+}
+
 Words intervalsOfOneChange() {
-    return say("Intervals are of this one change; overview and whole season read all blocks "
-               "at once: better here may be unclear there.");
+    return say("Each change alone. Overview, Whole season and Season read all blocks at once: "
+               "their readings may differ.");
 }
 
-Words intervalsOfOneAthlete() {
-    return say("Each interval is for one athlete's change alone.");
-}
-
-Words intervalsOfBlocks(const Words& chosen) {
-    return say("Intervals of a measure hold for every block against %1 at once. Battery and "
-               "Comparison read one change alone, so theirs may be narrower: what is unclear here "
-               "may be better or worse there.",
-               chosen);
+Words intervalsOfBlocks() {
+    return say("All blocks at once. Comparison, Battery and Changes read each change alone: their "
+               "readings may differ.");
 }
 
 std::vector<Words> cautionWords(bool restrictedFlow) {

@@ -29,11 +29,14 @@ Words mvtWords(const Mvt& mvt);
 /// where it is one.
 Words tooUncertainWords(const Profile& profile);
 
-/// Of how many questions an interval holds at once: of one change, of one athlete's, of every block
-/// against the chosen one.
+/// What a reading is held against, in the few words that every page has for it: every block of the
+/// measure together (method.md section 12), or each change by itself.
+Words allBlocksAtOnce();
+Words eachChangeAlone();
+Words heldAgainst(bool allAtOnce);
+/// Where the other way of reading is found, so that nobody is surprised by another word there.
 Words intervalsOfOneChange();
-Words intervalsOfOneAthlete();
-Words intervalsOfBlocks(const Words& chosen);
+Words intervalsOfBlocks();
 
 /// The caution that goes with every estimate, a sentence each; with that of restricted flow.
 std::vector<Words> cautionWords(bool restrictedFlow);

@@ -41,7 +41,7 @@ Words readingWords(Reading reading) {
 
 namespace {
 Words leaning(const ReadChange& read) {
-    return read.leans() > 0 ? say("unclear, leaning up") : say("unclear, leaning down");
+    return read.leans() > 0 ? say("unclear, leaning to better") : say("unclear, leaning to worse");
 }
 } // namespace
 
@@ -121,7 +121,8 @@ double DayNoise::slopeCv() const {
 int ReadChange::leans() const {
     if (reading != Reading::Unclear || !at80)
         return 0;
-    return at80->low > 0 ? 1 : at80->high < 0 ? -1 : 0;
+    const int up = at80->low > 0 ? 1 : at80->high < 0 ? -1 : 0;
+    return higherIsBetter ? up : -up;
 }
 
 double ReadChange::besideInterval() const {
@@ -132,8 +133,11 @@ double ReadChange::besideInterval() const {
 
 ReadChange read(double change, const stats::Interval& interval, const stats::Interval& equivalence,
                 const std::optional<Smallest>& smallest, bool higherIsBetter) {
-    ReadChange read{
-        .change = change, .interval = interval, .equivalence = equivalence, .smallest = smallest};
+    ReadChange read{.change = change,
+                    .interval = interval,
+                    .equivalence = equivalence,
+                    .smallest = smallest,
+                    .higherIsBetter = higherIsBetter};
     if (!std::isfinite(change) || !finite(interval) || !finite(equivalence))
         return read;
     const bool up = interval.low > 0;

@@ -76,12 +76,13 @@ struct ReadChange {
     Words notComparable = {};
     /// At 80 %, with the same parts; where an unclear change's excludes zero it leans.
     std::optional<stats::Interval> at80 = {};
-    /// +1 or -1 where the reading is unclear and leans up or down; else 0.
+    bool higherIsBetter = true;
+    /// +1 or -1 where the reading is unclear and leans to better or to worse; else 0.
     int leans() const;
     /// The change as words and marks have it beside the interval: the middle of the interval where
     /// what lines bend moves it off the change as it was read.
     double besideInterval() const;
-    /// The smallest change that such tests show: half of the interval.
+    /// From this size on a change is clear with such tests: half of the interval.
     double shows() const { return (interval.high - interval.low) / 2; }
 };
 

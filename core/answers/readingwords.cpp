@@ -16,34 +16,34 @@ bool unclearWithFigures(const ReadChange& read) {
 Words speedReading(const ReadChange& read) {
     const Words reading = readingWords(read, 3);
     return unclearWithFigures(read)
-               ? say("%1: such tests show from %2 m/s up", reading, figure(read.shows(), 3))
+               ? say("%1: a change is clear from %2 m/s up", reading, figure(read.shows(), 3))
                : reading;
 }
 
 Words maxReading(const ReadChange& read) {
     const Words reading = sizedReading(read);
-    return unclearWithFigures(read)
-               ? say("%1: such tests show from %2 up", reading, massWords(read.shows(), asEstimate))
-               : reading;
+    return unclearWithFigures(read) ? say("%1: a change is clear from %2 up", reading,
+                                          massWords(read.shows(), asEstimate))
+                                    : reading;
 }
 
 Words speedCell(const ReadChange& read) {
     const Words reading = readingWords(read, 3);
-    return unclearWithFigures(read) ? say("%1; shows from %2", reading, figure(read.shows(), 3))
+    return unclearWithFigures(read) ? say("%1; clear from %2", reading, figure(read.shows(), 3))
                                     : reading;
 }
 
 Words maxCell(const ReadChange& read) {
     const Words reading = sizedReading(read);
     return unclearWithFigures(read)
-               ? say("%1; shows from %2", reading, massWords(read.shows(), asEstimate))
+               ? say("%1; clear from %2", reading, massWords(read.shows(), asEstimate))
                : reading;
 }
 
 Words sizedCell(const ReadChange& read, int decimals) {
     const Words reading = sizedReading(read);
     return unclearWithFigures(read)
-               ? say("%1; shows from %2", reading, figure(read.shows(), decimals))
+               ? say("%1; clear from %2", reading, figure(read.shows(), decimals))
                : reading;
 }
 

@@ -1,17 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A reading as it stands beside its change and interval. Unclear is never a bare word: it is said
-// which way the change leans and what such tests could have shown.
+// which way the change leans and from what size on a change would be clear: half of the interval.
 #pragma once
 
 #include "core/answers/reading.h"
 
 namespace slopebook::answers {
 
-/// Of a speed, standing alone: "unclear, leaning up: such tests show from 0.055 m/s up".
+/// Of a speed, standing alone: "unclear, leaning to better: a change is clear from 0.055 m/s up".
 Words speedReading(const ReadChange& read);
 /// The same of the estimated max, kg.
 Words maxReading(const ReadChange& read);
-/// As a cell of a table has them: "unclear, leaning up; shows from 0.055".
+/// As a cell of a table has them: "unclear, leaning to better; clear from 0.055".
 Words speedCell(const ReadChange& read);
 Words maxCell(const ReadChange& read);
 /// Of a figure of so many decimals, its unit and the smallest change in cells of their own.

@@ -96,6 +96,8 @@ struct SeasonMatrix {
     std::vector<MatrixRow> rows = {};     ///< lifts by name and load, 1RM, tests, body mass
     int outside = 0; ///< sessions of the athlete that lie in none of the blocks
 
+    /// Whether a measure's readings against the chosen block hold for several blocks together.
+    bool allAtOnce() const { return blocks.size() > 2; }
     /// Readings against the chosen block in one column, or (nothing named) in all.
     int read(Reading reading, std::optional<std::size_t> block = {}) const;
     /// Changes that have a reading, likewise.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is said of a season's matrix.
 #include "core/answers/figures.h"
+#include "core/answers/method.h"
 #include "core/answers/story.h"
 #include "core/answers/toldreadings.h"
 #include "core/model/periodwords.h"
@@ -43,9 +44,9 @@ Words namedReading(const Words& words, const Measure& measure, const ReadChange&
     }
     const Words by = amount(measure, read.besideInterval());
     const Words shows = bareAmount(measure, read.shows());
-    return read.leans() > 0   ? say("%1 (leaning up: %2; shows from %3)", words, by, shows)
-           : read.leans() < 0 ? say("%1 (leaning down: %2; shows from %3)", words, by, shows)
-                              : say("%1 (%2; shows from %3)", words, by, shows);
+    return read.leans() > 0   ? say("%1 (leaning to better: %2; clear from %3)", words, by, shows)
+           : read.leans() < 0 ? say("%1 (leaning to worse: %2; clear from %3)", words, by, shows)
+                              : say("%1 (%2; clear from %3)", words, by, shows);
 }
 
 namespace {
@@ -115,9 +116,10 @@ Words seasonSentence(const SeasonMatrix& matrix) {
         return asSentence(say("from %1 to %2 no change can be read",
                               periodWords(matrix.blocks[matrix.chosen].block.name),
                               periodWords(matrix.blocks[*last].block.name)));
-    return asSentence(say("from %1 to %2, %3", periodWords(matrix.blocks[matrix.chosen].block.name),
+    return asSentence(say("from %1 to %2 (%3), %4",
+                          periodWords(matrix.blocks[matrix.chosen].block.name),
                           periodWords(matrix.blocks[*last].block.name),
-                          clauses(std::move(clausesOf))));
+                          heldAgainst(matrix.allAtOnce()), clauses(std::move(clausesOf))));
 }
 
 /// How many of the readings stand where all of them are one family.
@@ -155,13 +157,13 @@ Words chanceWords(const SeasonMatrix& matrix) {
                                               : say("none in %1", name));
         }
     if (each.size() > 1)
-        return say("Of %1 readings against %2, %3 are better or worse: %4; had nothing changed, "
-                   "about %5 would be. All of them taken as one family (Holm), %6 would stand.",
-                   judged, periodWords(matrix.blocks[matrix.chosen].block.name), found,
+        return say("%1 of %2 readings against %3 are better or worse (%4); chance alone gives %5. "
+                   "As one family (Holm) %6 stand.",
+                   found, judged, periodWords(matrix.blocks[matrix.chosen].block.name),
                    listed(std::move(each)), figure(matrix.byChance(), 1), standingByHolm(matrix));
-    return say("Of %1 readings %2 are better or worse; had nothing changed, about %3 would be. "
-               "All of them taken as one family (Holm), %4 would stand.",
-               judged, found, figure(matrix.byChance(), 1), standingByHolm(matrix));
+    return say("%1 of %2 readings are better or worse; chance alone gives %3. As one family "
+               "(Holm) %4 stand.",
+               found, judged, figure(matrix.byChance(), 1), standingByHolm(matrix));
 }
 
 /// Whether a change differs, as it is shown, from the difference of the figures that it stands by.
@@ -181,7 +183,7 @@ std::vector<Note> seasonNotes(const SeasonMatrix& matrix) {
     else if (matrix.outside > 1)
         notes.push_back({Note::Kind::OfSeveral,
                          say("%1 sessions lie in none of these blocks", matrix.outside)});
-    if (matrix.blocks.size() > 2)
+    if (matrix.allAtOnce())
         notes.push_back(
             {Note::Kind::ByChance,
              say("a measure's readings against the chosen block hold together at %1 %, those from "

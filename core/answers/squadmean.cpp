@@ -118,8 +118,8 @@ Words squadChanceWords(const Squad& squad) {
         found += part.read(Reading::Better) + part.read(Reading::Worse);
         all += part.figures();
     }
-    return say("Over all that was asked %1 of %2 readings are better or worse; had nothing "
-               "changed, about %3 would be.",
+    return say("Over all that was asked %1 of %2 readings are better or worse; chance "
+               "alone gives %3.",
                found, all, figure(squadByChance(squad), 1));
 }
 

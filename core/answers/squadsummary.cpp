@@ -12,7 +12,7 @@
 namespace slopebook::answers {
 
 Words countWords(const SquadPart& part) {
-    return say("%1 better, %2 worse, %3 held, %4 unclear, %5 without a figure.",
+    return say("Each change alone: %1 better, %2 worse, %3 held, %4 unclear, %5 without a figure.",
                part.read(Reading::Better), part.read(Reading::Worse), part.read(Reading::Held),
                part.read(Reading::Unclear), part.read(Reading::NoFigure));
 }

@@ -9,7 +9,7 @@
 namespace slopebook::answers {
 
 /// What is read, with its figures. Unclear is never told as a bare word: with what it came to and
-/// what such tests show.
+/// from what size on a change would be clear.
 Words namedReading(const Words& name, const Measure& measure, const ReadChange& read);
 
 struct NamedReading {

@@ -635,10 +635,6 @@
         <translation>Jede Änderung bei einer Last, jede Schätzung und ihre Änderung haben diesen Krümmungszuschlag: von keiner Krümmung bis zu der der veröffentlichten Kurven, der eigenen der Übung oder aller mitgelieferten. Er ist null, wo beide Leitern dieselben Lasten haben. Das Intervall steht neben dem, das bei wirklich geraden Linien gälte. Drei eigene volle Leitern aus fünf oder mehr Lasten verengen ihn; jedes Mal dieselbe Leiter oder eine Last nahe 80 % des Maximums beendet den Zweifel. Wer sich andersherum krümmt als veröffentlicht, ist nicht abgedeckt.</translation>
     </message>
     <message>
-        <source>&lt;b&gt;better&lt;/b&gt; or &lt;b&gt;worse&lt;/b&gt;: the interval leaves out zero. &lt;b&gt;held&lt;/b&gt;: the change surely lies within the smallest change that matters. &lt;b&gt;unclear&lt;/b&gt;: neither; its change, its interval and the smallest change that such tests show are said, and what would settle it. &lt;b&gt;no figure&lt;/b&gt;: and why.</source>
-        <translation>&lt;b&gt;besser&lt;/b&gt; oder &lt;b&gt;schlechter&lt;/b&gt;: das Intervall lässt null aus. &lt;b&gt;gehalten&lt;/b&gt;: die Änderung liegt sicher innerhalb der kleinsten bedeutsamen Änderung. &lt;b&gt;unklar&lt;/b&gt;: keines von beiden; ihre Änderung, ihr Intervall und die kleinste Änderung, die solche Tests zeigen, werden gesagt, und was es klären würde. &lt;b&gt;keine Zahl&lt;/b&gt;: und warum.</translation>
-    </message>
-    <message>
         <source>&lt;b&gt;leaning&lt;/b&gt;: an unclear change whose 80 % interval leaves out zero. It is no reading: of nothing, up to one in four such tests leans one way or the other.</source>
         <translation>&lt;b&gt;eher&lt;/b&gt;: eine unklare Änderung, deren 80-%-Intervall null auslässt. Das ist kein Befund: Ohne jede Änderung neigt bis zu ein Viertel solcher Tests in die eine oder andere Richtung.</translation>
     </message>
@@ -733,6 +729,10 @@
     <message>
         <source>Log, Export everything writes the same as CSV tables and a workbook, for those who have no SQLite either.</source>
         <translation>Protokoll, Alles exportieren schreibt dasselbe als CSV-Tabellen und als Arbeitsmappe, für alle, die auch kein SQLite haben.</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;better&lt;/b&gt; or &lt;b&gt;worse&lt;/b&gt;: the interval leaves out zero. &lt;b&gt;held&lt;/b&gt;: the change surely lies within the smallest change that matters. &lt;b&gt;unclear&lt;/b&gt;: neither; its change, its interval and the size from which on a change is clear with such tests (half of the interval) are said, and what would settle it. &lt;b&gt;no figure&lt;/b&gt;: and why.</source>
+        <translation>&lt;b&gt;besser&lt;/b&gt; oder &lt;b&gt;schlechter&lt;/b&gt;: das Intervall lässt null aus. &lt;b&gt;gehalten&lt;/b&gt;: die Änderung liegt sicher innerhalb der kleinsten bedeutsamen Änderung. &lt;b&gt;unklar&lt;/b&gt;: keines von beiden; ihre Änderung, ihr Intervall und die Größe, ab der eine Änderung mit solchen Tests klar ist (das halbe Intervall), werden gesagt, und was es klären würde. &lt;b&gt;keine Zahl&lt;/b&gt;: und warum.</translation>
     </message>
 </context>
 <context>
@@ -1006,6 +1006,11 @@
     <message>
         <source>against %1: %2</source>
         <translation>gegen %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>a block, how many are read together</comment>
+        <translation>%1 (%2)</translation>
     </message>
 </context>
 <context>
@@ -1326,8 +1331,8 @@
         <translation>Fehler (m/s)</translation>
     </message>
     <message>
-        <source>in use, all</source>
-        <translation>gilt, alle</translation>
+        <source>all athletes</source>
+        <translation>alle Athleten</translation>
     </message>
 </context>
 <context>
@@ -1339,10 +1344,6 @@
     <message>
         <source>all athletes</source>
         <translation>alle Athleten</translation>
-    </message>
-    <message>
-        <source>whole line, from day to day (in use)</source>
-        <translation>ganze Gerade, von Tag zu Tag (verwendet)</translation>
     </message>
     <message>
         <source>Lift</source>
@@ -1513,6 +1514,10 @@
         <comment>a device, whose, where its noise comes from</comment>
         <translation>%1, %2: %3</translation>
     </message>
+    <message>
+        <source>whole line, from day to day</source>
+        <translation>ganze Gerade, von Tag zu Tag</translation>
+    </message>
 </context>
 <context>
     <name>OpenLog</name>
@@ -1589,6 +1594,11 @@
     <message>
         <source>%1 interval</source>
         <translation>Intervall (%1)</translation>
+    </message>
+    <message>
+        <source>%1: %2 interval (%3)</source>
+        <comment>a change, its level, held against</comment>
+        <translation>%1: %2-Intervall (%3)</translation>
     </message>
 </context>
 <context>
@@ -4910,40 +4920,8 @@
         <translation>beste ohne großen Sprung</translation>
     </message>
     <message>
-        <source>%1 m/s (%2 to %3; two such tests show changes from %4 up)</source>
-        <translation>%1 m/s (%2 bis %3; zwei solche Tests zeigen Änderungen ab %4)</translation>
-    </message>
-    <message>
-        <source>%1, leaning faster: %2</source>
-        <translation>%1, eher schneller: %2</translation>
-    </message>
-    <message>
-        <source>%1, leaning slower: %2</source>
-        <translation>%1, eher langsamer: %2</translation>
-    </message>
-    <message>
-        <source>%1, leaning faster at %2: %3</source>
-        <translation>%1, eher schneller bei %2: %3</translation>
-    </message>
-    <message>
-        <source>%1, leaning slower at %2: %3</source>
-        <translation>%1, eher langsamer bei %2: %3</translation>
-    </message>
-    <message>
         <source>%1, most at %2: %3</source>
         <translation>%1, am meisten bei %2: %3</translation>
-    </message>
-    <message>
-        <source>no clear change of the estimated max: %1 (%2 to %3), leaning up; two such tests show changes from %4 up</source>
-        <translation>keine klare Änderung des geschätzten Maximums: %1 (%2 bis %3), eher nach oben; zwei solche Tests zeigen Änderungen ab %4</translation>
-    </message>
-    <message>
-        <source>no clear change of the estimated max: %1 (%2 to %3), leaning down; two such tests show changes from %4 up</source>
-        <translation>keine klare Änderung des geschätzten Maximums: %1 (%2 bis %3), eher nach unten; zwei solche Tests zeigen Änderungen ab %4</translation>
-    </message>
-    <message>
-        <source>no clear change of the estimated max: %1 (%2 to %3); two such tests show changes from %4 up</source>
-        <translation>keine klare Änderung des geschätzten Maximums: %1 (%2 bis %3); zwei solche Tests zeigen Änderungen ab %4</translation>
     </message>
     <message>
         <source>the later day&apos;s light loads say nothing of the max (%1 to %2 %; reach %3)</source>
@@ -4978,14 +4956,6 @@
         <translation>die Tage unterscheiden sich in den Wiederholungen: Bei jeder Last wird die schnellste von gleich vielen Wiederholungen verglichen</translation>
     </message>
     <message>
-        <source>unclear, leaning up</source>
-        <translation>unklar, eher nach oben</translation>
-    </message>
-    <message>
-        <source>unclear, leaning down</source>
-        <translation>unklar, eher nach unten</translation>
-    </message>
-    <message>
         <source>%1 % %2</source>
         <translation>%1 % %2</translation>
     </message>
@@ -5004,14 +4974,6 @@
     <message>
         <source>the same loads each time end that doubt in a change</source>
         <translation>jedes Mal dieselben Lasten beenden diesen Zweifel bei einer Änderung</translation>
-    </message>
-    <message>
-        <source>%1: such tests show from %2 m/s up</source>
-        <translation>%1: Solche Tests zeigen Änderungen ab %2 m/s</translation>
-    </message>
-    <message>
-        <source>%1: such tests show from %2 up</source>
-        <translation>%1: Solche Tests zeigen Änderungen ab %2</translation>
     </message>
     <message>
         <source>as if lines were straight</source>
@@ -5114,10 +5076,6 @@
         <translation>dieser Test und einer nach der ersten Leiter können zeigen: %1; kleinere Änderungen bleiben unklar, was der Athlet auch tat</translation>
     </message>
     <message>
-        <source>%1; shows from %2</source>
-        <translation>%1; zeigt sich ab %2</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
@@ -5212,18 +5170,6 @@
     <message>
         <source>estimated 1RM %1; to plan with %2 to %3, by the line alone: days and bend leave it unbounded</source>
         <translation>geschätztes 1RM %1; zum Planen %2 bis %3, aus der Geraden allein: mit Tagen und Krümmung bleibt es unbegrenzt</translation>
-    </message>
-    <message>
-        <source>%1 points (%2 to %3): no clear change; shows from %4</source>
-        <translation>%1 Punkte (%2 bis %3): keine klare Änderung; zeigt sich ab %4</translation>
-    </message>
-    <message>
-        <source>%1 points (%2 to %3): no clear change, leaning to more uneven; shows from %4</source>
-        <translation>%1 Punkte (%2 bis %3): keine klare Änderung, eher ungleicher; zeigt sich ab %4</translation>
-    </message>
-    <message>
-        <source>%1 points (%2 to %3): no clear change, leaning to less uneven; shows from %4</source>
-        <translation>%1 Punkte (%2 bis %3): keine klare Änderung, eher weniger ungleich; zeigt sich ab %4</translation>
     </message>
     <message>
         <source>published, not yours</source>
@@ -5790,10 +5736,6 @@
         <translation>der Bias des Messgeräts gegen das der Bezugseinheit, %1 m/s, ist in Änderung, Trend und Diagramm abgezogen</translation>
     </message>
     <message>
-        <source>%1 better, %2 worse, %3 held, %4 unclear, %5 without a figure.</source>
-        <translation>%1 besser, %2 schlechter, %3 gehalten, %4 unklar, %5 ohne Angabe.</translation>
-    </message>
-    <message>
         <source>No clear bias between %1 and %2: %3 m/s (%4 % %5 to %6); of twenty sets about nineteen differ by %7 to %8.</source>
         <translation>Kein klarer Bias zwischen %1 und %2: %3 m/s (%4 % %5 bis %6); von zwanzig Sätzen unterscheiden sich etwa neunzehn um %7 bis %8.</translation>
     </message>
@@ -6062,32 +6004,12 @@ liegt über dem geschätzten 1RM</translation>
         <translation>%1 (%2)</translation>
     </message>
     <message>
-        <source>%1 (leaning up: %2; shows from %3)</source>
-        <translation>%1 (eher nach oben: %2; zeigt sich ab %3)</translation>
-    </message>
-    <message>
-        <source>%1 (leaning down: %2; shows from %3)</source>
-        <translation>%1 (eher nach unten: %2; zeigt sich ab %3)</translation>
-    </message>
-    <message>
-        <source>%1 (%2; shows from %3)</source>
-        <translation>%1 (%2; zeigt sich ab %3)</translation>
-    </message>
-    <message>
         <source>No measure was made in two of these blocks: nothing can be compared.</source>
         <translation>Nichts wurde in zwei dieser Blöcke gemessen: Es gibt nichts zu vergleichen.</translation>
     </message>
     <message>
         <source>from %1 to %2 no change can be read</source>
         <translation>von %1 zu %2 ist keine Änderung abzulesen</translation>
-    </message>
-    <message>
-        <source>from %1 to %2, %3</source>
-        <translation>von %1 zu %2: %3</translation>
-    </message>
-    <message>
-        <source>Of %1 readings %2 are better or worse; had nothing changed, about %3 would be. All of them taken as one family (Holm), %4 would stand.</source>
-        <translation>Von %1 Befunden sind %2 besser oder schlechter; hätte sich nichts geändert, wären es etwa %3. Alle als eine Familie genommen (Holm), blieben %4.</translation>
     </message>
     <message>
         <source>1 session lies in none of these blocks</source>
@@ -6176,10 +6098,6 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>no figure in %1 to count from</source>
         <translation>keine Zahl in %1, von der aus zu zählen wäre</translation>
-    </message>
-    <message>
-        <source>Over all that was asked %1 of %2 readings are better or worse; had nothing changed, about %3 would be.</source>
-        <translation>Über alles Gefragte sind %1 von %2 Befunden besser oder schlechter; hätte sich nichts geändert, wären es etwa %3.</translation>
     </message>
     <message>
         <source>Mean change of %1 athletes %2 (%3 to %4): %5. Beyond their own noise their changes differ by an SD of %6.</source>
@@ -6398,14 +6316,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Trend innerhalb von %1 über %2 Einheiten: %3</translation>
     </message>
     <message>
-        <source>%1 unclear, leaning up</source>
-        <translation>%1 unklar, eher nach oben</translation>
-    </message>
-    <message>
-        <source>%1 unclear, leaning down</source>
-        <translation>%1 unklar, eher nach unten</translation>
-    </message>
-    <message>
         <source>%1: no figure, %2</source>
         <translation>%1: keine Zahl, %2</translation>
     </message>
@@ -6424,10 +6334,6 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>%1; no reading, %2</source>
         <translation>%1; kein Befund, %2</translation>
-    </message>
-    <message>
-        <source>%1; against %2 %3 m/s (%4 to %5), %6</source>
-        <translation>%1; gegen %2 %3 m/s (%4 bis %5), %6</translation>
     </message>
     <message>
         <source>the lift</source>
@@ -7062,10 +6968,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Ohne Balken im Diagramm: %1.</translation>
     </message>
     <message>
-        <source>Each interval is for one athlete&apos;s change alone.</source>
-        <translation>Jedes Intervall gilt für die Änderung eines Athleten allein.</translation>
-    </message>
-    <message>
         <source>the block %1</source>
         <translation>den Block %1</translation>
     </message>
@@ -7076,10 +6978,6 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>%1 alone: %2 m/s (%3 to %4), %5</source>
         <translation>%1 allein: %2 m/s (%3 bis %4), %5</translation>
-    </message>
-    <message>
-        <source>at %1, blocks against %2, %3</source>
-        <translation>bei %1, Blöcke gegen %2, %3</translation>
     </message>
     <message>
         <source>Lift %1.</source>
@@ -7096,10 +6994,6 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>without a figure: %1 and %2 more</source>
         <translation>ohne Zahl: %1 und %2 weitere</translation>
-    </message>
-    <message>
-        <source>of %1 readings, %2</source>
-        <translation>von %1 Befunden %2</translation>
     </message>
     <message>
         <source>a UUID, such as 6ba7b810-9dad-11d1-80b4-00c04fd430c8</source>
@@ -7946,10 +7840,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>unter anderen Bedingungen getestet als zuvor (%1)</translation>
     </message>
     <message>
-        <source>Of %1 readings against %2, %3 are better or worse: %4; had nothing changed, about %5 would be. All of them taken as one family (Holm), %6 would stand.</source>
-        <translation>Von %1 Befunden gegen %2 sind %3 besser oder schlechter: %4; hätte sich nichts geändert, wären es etwa %5. Alle als eine Familie genommen (Holm), blieben %6.</translation>
-    </message>
-    <message>
         <source>%1: the store does not let this login write it</source>
         <translation>%1: Der Speicher lässt diese Anmeldung das nicht schreiben</translation>
     </message>
@@ -7966,14 +7856,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>%1: wartet auf den nächsten Abgleich</translation>
     </message>
     <message>
-        <source>Intervals of a measure hold for every block against %1 at once. Battery and Comparison read one change alone, so theirs may be narrower: what is unclear here may be better or worse there.</source>
-        <translation>Die Intervalle einer Größe gelten für alle Blöcke gegen %1 zugleich. Batterie und Vergleich lesen eine Änderung allein, ihre können daher schmaler sein: Was hier unklar ist, kann dort besser oder schlechter sein.</translation>
-    </message>
-    <message>
-        <source>Intervals are of this one change; overview and whole season read all blocks at once: better here may be unclear there.</source>
-        <translation>Die Intervalle gelten für diese eine Änderung; Überblick und ganze Saison lesen alle Blöcke zugleich: Was hier besser ist, kann dort unklar sein.</translation>
-    </message>
-    <message>
         <source>a UUID that no row above has</source>
         <translation>eine UUID, die in keiner Zeile darüber steht</translation>
     </message>
@@ -7988,6 +7870,138 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>&apos;%1&apos; is not the log any more that this meeting began with: it went back to an earlier state. Nothing more was written into it; the next meeting goes on from what is there.</source>
         <translation>„%1“ ist nicht mehr das Protokoll, mit dem dieses Treffen begann: Es ging auf einen früheren Stand zurück. Es wurde nichts mehr hineingeschrieben; das nächste Treffen macht mit dem weiter, was dort steht.</translation>
+    </message>
+    <message>
+        <source>%1 points (%2 to %3): no clear change; a change is clear from %4</source>
+        <translation>%1 Punkte (%2 bis %3): keine klare Änderung; klar wäre sie ab %4</translation>
+    </message>
+    <message>
+        <source>%1 points (%2 to %3): no clear change, leaning to more uneven; a change is clear from %4</source>
+        <translation>%1 Punkte (%2 bis %3): keine klare Änderung, eher ungleicher; klar wäre sie ab %4</translation>
+    </message>
+    <message>
+        <source>%1 points (%2 to %3): no clear change, leaning to less uneven; a change is clear from %4</source>
+        <translation>%1 Punkte (%2 bis %3): keine klare Änderung, eher weniger ungleich; klar wäre sie ab %4</translation>
+    </message>
+    <message>
+        <source>%1 m/s (%2 to %3; a change is clear from %4 up)</source>
+        <translation>%1 m/s (%2 bis %3; klar ab %4)</translation>
+    </message>
+    <message>
+        <source>%1, leaning to better: %2</source>
+        <translation>%1, eher besser: %2</translation>
+    </message>
+    <message>
+        <source>%1, leaning to worse: %2</source>
+        <translation>%1, eher schlechter: %2</translation>
+    </message>
+    <message>
+        <source>%1, leaning to better at %2: %3</source>
+        <translation>%1, eher besser bei %2: %3</translation>
+    </message>
+    <message>
+        <source>%1, leaning to worse at %2: %3</source>
+        <translation>%1, eher schlechter bei %2: %3</translation>
+    </message>
+    <message>
+        <source>no clear change of the estimated max, leaning to better: %1 (%2 to %3; a change is clear from %4 up)</source>
+        <translation>keine klare Änderung des geschätzten Maximums, eher besser: %1 (%2 bis %3; klar ab %4)</translation>
+    </message>
+    <message>
+        <source>no clear change of the estimated max, leaning to worse: %1 (%2 to %3; a change is clear from %4 up)</source>
+        <translation>keine klare Änderung des geschätzten Maximums, eher schlechter: %1 (%2 bis %3; klar ab %4)</translation>
+    </message>
+    <message>
+        <source>no clear change of the estimated max: %1 (%2 to %3; a change is clear from %4 up)</source>
+        <translation>keine klare Änderung des geschätzten Maximums: %1 (%2 bis %3; klar ab %4)</translation>
+    </message>
+    <message>
+        <source>%1: a change is clear from %2 m/s up</source>
+        <translation>%1: Eine Änderung ist klar ab %2 m/s</translation>
+    </message>
+    <message>
+        <source>%1: a change is clear from %2 up</source>
+        <translation>%1: Eine Änderung ist klar ab %2</translation>
+    </message>
+    <message>
+        <source>%1; clear from %2</source>
+        <translation>%1; klar ab %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 readings against %3 are better or worse (%4); chance alone gives %5. As one family (Holm) %6 stand.</source>
+        <translation>%1 von %2 Befunden gegen %3 sind besser oder schlechter (%4); der Zufall allein gibt %5. Als eine Familie (Holm) bleiben %6.</translation>
+    </message>
+    <message>
+        <source>all blocks at once</source>
+        <translation>alle Blöcke zugleich</translation>
+    </message>
+    <message>
+        <source>each change alone</source>
+        <translation>jede Änderung für sich</translation>
+    </message>
+    <message>
+        <source>day against day, each change alone</source>
+        <translation>Tag gegen Tag, jede Änderung für sich</translation>
+    </message>
+    <message>
+        <source>block against block, each change alone</source>
+        <translation>Block gegen Block, jede Änderung für sich</translation>
+    </message>
+    <message>
+        <source>Each change alone. Overview, Whole season and Season read all blocks at once: their readings may differ.</source>
+        <translation>Jede Änderung für sich. Überblick, Ganze Saison und Saison lesen alle Blöcke zugleich: Dort kann der Befund anders lauten.</translation>
+    </message>
+    <message>
+        <source>All blocks at once. Comparison, Battery and Changes read each change alone: their readings may differ.</source>
+        <translation>Alle Blöcke zugleich. Vergleich, Testbatterie und Änderungen lesen jede Änderung für sich: Dort kann der Befund anders lauten.</translation>
+    </message>
+    <message>
+        <source>at %1, blocks against %2 (%3), %4</source>
+        <translation>bei %1, Blöcke gegen %2 (%3), %4</translation>
+    </message>
+    <message>
+        <source>%1 unclear, leaning to better</source>
+        <translation>%1 unklar, eher besser</translation>
+    </message>
+    <message>
+        <source>%1 unclear, leaning to worse</source>
+        <translation>%1 unklar, eher schlechter</translation>
+    </message>
+    <message>
+        <source>%1; against %2 (%7) %3 m/s (%4 to %5), %6</source>
+        <translation>%1; gegen %2 (%7) %3 m/s (%4 bis %5), %6</translation>
+    </message>
+    <message>
+        <source>Each change alone: %1 better, %2 worse, %3 held, %4 unclear, %5 without a figure.</source>
+        <translation>Jede Änderung für sich: %1 besser, %2 schlechter, %3 gehalten, %4 unklar, %5 ohne Angabe.</translation>
+    </message>
+    <message>
+        <source>of %1 readings (%2), %3</source>
+        <translation>von %1 Befunden (%2) %3</translation>
+    </message>
+    <message>
+        <source>%1 (leaning to better: %2; clear from %3)</source>
+        <translation>%1 (eher besser: %2; klar ab %3)</translation>
+    </message>
+    <message>
+        <source>%1 (leaning to worse: %2; clear from %3)</source>
+        <translation>%1 (eher schlechter: %2; klar ab %3)</translation>
+    </message>
+    <message>
+        <source>%1 (%2; clear from %3)</source>
+        <translation>%1 (%2; klar ab %3)</translation>
+    </message>
+    <message>
+        <source>from %1 to %2 (%3), %4</source>
+        <translation>von %1 zu %2 (%3): %4</translation>
+    </message>
+    <message>
+        <source>%1 of %2 readings are better or worse; chance alone gives %3. As one family (Holm) %4 stand.</source>
+        <translation>%1 von %2 Befunden sind besser oder schlechter; der Zufall allein gibt %3. Als eine Familie (Holm) bleiben %4.</translation>
+    </message>
+    <message>
+        <source>Over all that was asked %1 of %2 readings are better or worse; chance alone gives %3.</source>
+        <translation>Über alles Gefragte sind %1 von %2 Befunden besser oder schlechter; der Zufall allein gibt %3.</translation>
     </message>
 </context>
 <context>
@@ -8432,16 +8446,16 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Gerade allein (%1)</translation>
     </message>
     <message>
-        <source>dashed: such tests show from ±%1 m/s up</source>
-        <translation>gestrichelt: solche Tests zeigen Änderungen ab ±%1 m/s</translation>
-    </message>
-    <message>
         <source>1RM: thin to plan with, thick line alone</source>
         <translation>1RM: dünn zum Planen, dick Gerade allein</translation>
     </message>
     <message>
         <source>to plan with by the log’s maxima</source>
         <translation>zum Planen nach den Maxima des Protokolls</translation>
+    </message>
+    <message>
+        <source>dashed: a change is clear from ±%1 m/s</source>
+        <translation>gestrichelt: klar ab ±%1 m/s</translation>
     </message>
 </context>
 <context>
@@ -12635,10 +12649,6 @@ ein Maximalversuch</translation>
         <translation>nicht begrenzt</translation>
     </message>
     <message>
-        <source>± %1 (lines ± %2)</source>
-        <translation>± %1 (Geraden ± %2)</translation>
-    </message>
-    <message>
         <source>#</source>
         <translation>#</translation>
     </message>
@@ -12669,6 +12679,10 @@ ein Maximalversuch</translation>
     <message>
         <source>Its change</source>
         <translation>Dessen Änderung</translation>
+    </message>
+    <message>
+        <source>%1: ± %2 by the lines alone</source>
+        <translation>%1: ± %2 durch die Geraden allein</translation>
     </message>
 </context>
 <context>
@@ -13808,10 +13822,6 @@ ein Maximalversuch</translation>
         <translation>PD&amp;F speichern…</translation>
     </message>
     <message>
-        <source>%1, %2 to %3: %4</source>
-        <translation>%1, von %2 zu %3: %4</translation>
-    </message>
-    <message>
         <source>Squad %1 %2 to %3</source>
         <translation>Kader %1 %2 bis %3</translation>
     </message>
@@ -13862,6 +13872,18 @@ ein Maximalversuch</translation>
     <message>
         <source>What the squad did</source>
         <translation>Was der Kader getan hat</translation>
+    </message>
+    <message>
+        <source>Still at work</source>
+        <translation>Noch in Arbeit</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3. %4</source>
+        <translation>%1, %2 bis %3. %4</translation>
+    </message>
+    <message>
+        <source>Nothing compared</source>
+        <translation>Nichts verglichen</translation>
     </message>
 </context>
 <context>

@@ -110,17 +110,18 @@ private Q_SLOTS:
         QCOMPARE(english(asymmetryChangeWords(row)),
                  std::string("+3.1 points (+1.2 to +5.0): more uneven"));
         row.read = read(3.1, {-1.2, 7.4}, {-0.5, 6.7}, {}, false);
-        QCOMPARE(english(asymmetryChangeWords(row)),
-                 std::string("+3.1 points (-1.2 to +7.4): no clear change; shows from 4.3"));
+        QCOMPARE(
+            english(asymmetryChangeWords(row)),
+            std::string("+3.1 points (-1.2 to +7.4): no clear change; a change is clear from 4.3"));
         row.read.at80 = stats::Interval{0.2, 6.0};
         QCOMPARE(english(asymmetryChangeWords(row)),
                  std::string("+3.1 points (-1.2 to +7.4): no clear change, leaning to more uneven; "
-                             "shows from 4.3"));
+                             "a change is clear from 4.3"));
         row.read = read(-3.1, {-7.4, 1.2}, {-6.7, 0.5}, {}, false);
         row.read.at80 = stats::Interval{-6.0, -0.2};
         QCOMPARE(english(asymmetryChangeWords(row)),
                  std::string("-3.1 points (-7.4 to +1.2): no clear change, leaning to less uneven; "
-                             "shows from 4.3"));
+                             "a change is clear from 4.3"));
         row.noReading = asIs("no noise");
         QCOMPARE(english(asymmetryChangeWords(row)), std::string("no noise"));
     }
@@ -312,7 +313,7 @@ private Q_SLOTS:
         QVERIFY(row.noBar.empty());
         QCOMPARE(english(battery.forest[1].noBar), std::string("after: not possible: sore ankle"));
         const std::string sentence = english(batterySummary(battery));
-        QVERIFY2(sentence.starts_with("Of 2 readings, ") &&
+        QVERIFY2(sentence.starts_with("Of 2 readings (each change alone), ") &&
                      sentence.ends_with("without a figure: hop, right."),
                  sentence.c_str());
         QCOMPARE(battery.notes.size(), std::size_t(1));
@@ -356,7 +357,7 @@ private Q_SLOTS:
         QVERIFY(!between(1.7, 2.0).noReading.empty());
     }
 
-    /// An unclear test is named with its change and what such tests show.
+    /// An unclear test is named with its change and from what size on it would be clear.
     void unclearTestsAreNamedWithTheirFigures() {
         Kind k = kind("Hop", TestFormula::Value, false);
         k.value.noise = TestNoise{0.05, false, "x"};
@@ -376,11 +377,11 @@ private Q_SLOTS:
         QCOMPARE(back.tests[0].read.leans(), -1);
         const std::string unit = k.value.unit;
         QCOMPARE(english(batterySummary(still)),
-                 "Unclear: Hop (+0.05 " + unit + "; shows from 0.14 " + unit + ").");
-        QCOMPARE(english(batterySummary(leaning)),
-                 "Unclear: Hop (leaning up: +0.10 " + unit + "; shows from 0.14 " + unit + ").");
-        QCOMPARE(english(batterySummary(back)),
-                 "Unclear: Hop (leaning down: -0.10 " + unit + "; shows from 0.14 " + unit + ").");
+                 "Unclear: Hop (+0.05 " + unit + "; clear from 0.14 " + unit + ").");
+        QCOMPARE(english(batterySummary(leaning)), "Unclear: Hop (leaning to better: +0.10 " +
+                                                       unit + "; clear from 0.14 " + unit + ").");
+        QCOMPARE(english(batterySummary(back)), "Unclear: Hop (leaning to worse: -0.10 " + unit +
+                                                    "; clear from 0.14 " + unit + ").");
         // Where there is no bar, the figure is not in the units of the axis: it has its own.
         k.value.smallest.reset();
         const auto bare =
@@ -388,7 +389,7 @@ private Q_SLOTS:
                            {"b", {session(2, {attempt(2.05)})}}, SquadTests(std::span(&k, 1)), {});
         QCOMPARE(bare.forest.size(), 1U);
         QVERIFY(!bare.forest[0].noBar.empty());
-        QCOMPARE(english(bare.forest[0].word), "unclear; shows from 0.14 " + unit);
+        QCOMPARE(english(bare.forest[0].word), "unclear; clear from 0.14 " + unit);
     }
 
     /// The sentence counts what the chart draws a row for, each once; a row without a bar says why.
@@ -421,7 +422,8 @@ private Q_SLOTS:
         QCOMPARE(battery.forest.size(), std::size_t(6));
         const std::string told = english(batterySummary(battery));
         // better: 0 and 1; unclear: 2, 3 and 5 (without a bar); without a figure: 4
-        QVERIFY2(told.starts_with("Of 6 readings, better: Test 0 (+0.50"), told.c_str());
+        QVERIFY2(told.starts_with("Of 6 readings (each change alone), better: Test 0 (+0.50"),
+                 told.c_str());
         QVERIFY2(told.find("Test 1 (+0.50") != std::string::npos, told.c_str());
         QVERIFY2(told.ends_with("without a figure: Test 4."), told.c_str());
         int bars = 0;
@@ -435,8 +437,8 @@ private Q_SLOTS:
                      english(row.label).c_str());
         }
         QCOMPARE(bars, 4);
-        QCOMPARE(english(forestReading(battery.forest[5])).substr(0, 13),
-                 std::string("unclear; show"));
+        QCOMPARE(english(forestReading(battery.forest[5])).substr(0, 14),
+                 std::string("unclear; clear"));
     }
 
     /// In the forest an unclear change leans to the better or the worse side: of a time, down is
@@ -457,7 +459,7 @@ private Q_SLOTS:
             const char *up = "unclear, leaning to better", *down = "unclear, leaning to worse";
             QCOMPARE(english(forestReading(row(2.10))), std::string(higherIsBetter ? up : down));
             QCOMPARE(english(forestReading(row(1.90))), std::string(higherIsBetter ? down : up));
-            QVERIFY(english(forestReading(row(2.05))).starts_with("unclear; shows from "));
+            QVERIFY(english(forestReading(row(2.05))).starts_with("unclear; clear from "));
             QCOMPARE(english(forestReading(row(2.30))),
                      std::string(higherIsBetter ? "better" : "worse"));
         }

@@ -55,22 +55,22 @@ private Q_SLOTS:
     void unclearIsNeverABareWord() {
         // Half of -0.01 to 0.10 is 0.055.
         QCOMPARE(english(speedReading(unclear(0.045, {-0.01, 0.10}, {-0.02, 0.09}))),
-                 std::string("unclear: such tests show from 0.055 m/s up"));
+                 std::string("unclear: a change is clear from 0.055 m/s up"));
         QCOMPARE(english(speedReading(unclear(0.045, {-0.01, 0.10}, {0.01, 0.08}))),
-                 std::string("unclear, leaning up: such tests show from 0.055 m/s up"));
+                 std::string("unclear, leaning to better: a change is clear from 0.055 m/s up"));
         QCOMPARE(english(maxReading(unclear(-2.5, {-6, 1}, {-5, -0.1}))),
-                 std::string("unclear, leaning down: such tests show from 3.5 kg up"));
+                 std::string("unclear, leaning to worse: a change is clear from 3.5 kg up"));
     }
     void aCellSaysItShorter() {
         QCOMPARE(english(speedCell(unclear(0.045, {-0.01, 0.10}, {0.01, 0.08}))),
-                 std::string("unclear, leaning up; shows from 0.055"));
+                 std::string("unclear, leaning to better; clear from 0.055"));
         QCOMPARE(english(maxCell(unclear(-2.5, {-6, 1}, {-5, 0.1}))),
-                 std::string("unclear; shows from 3.5 kg"));
+                 std::string("unclear; clear from 3.5 kg"));
         // A figure of its own unit: half of -6 to 1, with one decimal and none.
         QCOMPARE(english(sizedCell(unclear(-2.5, {-6, 1}, {-5, -0.1}), 1)),
-                 std::string("unclear, leaning down; shows from 3.5"));
+                 std::string("unclear, leaning to worse; clear from 3.5"));
         QCOMPARE(english(sizedCell(unclear(-2, {-6, 2}, {-5, 0.1}), 0)),
-                 std::string("unclear; shows from 4"));
+                 std::string("unclear; clear from 4"));
         QCOMPARE(english(sizedCell(read(0.08, {0.06, 0.10}, {0.06, 0.10}, five), 3)),
                  std::string("better, by more than matters"));
         QCOMPARE(english(maxCell(read(0, {-0.06, 0.06}, {-0.04, 0.04}, five))),

@@ -16,7 +16,22 @@ private Q_SLOTS:
     void noFigureWithoutAnInterval();
     void words();
     void levels();
+    void leansByWhichWayIsBetter();
 };
+
+/// A time that went down leans to better, a speed to worse; what is no reading leans nowhere.
+void TestReading::leansByWhichWayIsBetter() {
+    for (const bool higherIsBetter : {true, false}) {
+        ReadChange less = read(-0.05, {-0.12, 0.02}, {-0.11, 0.01}, {}, higherIsBetter);
+        QCOMPARE(less.reading, Reading::Unclear);
+        QCOMPARE(less.leans(), 0);
+        less.at80 = slopebook::stats::Interval{-0.09, -0.01};
+        QCOMPARE(less.leans(), higherIsBetter ? -1 : 1);
+        QCOMPARE(slopebook::english(readingWords(less, 3)),
+                 std::string(higherIsBetter ? "unclear, leaning to worse"
+                                            : "unclear, leaning to better"));
+    }
+}
 
 void TestReading::fiveWays_data() {
     QTest::addColumn<double>("change");

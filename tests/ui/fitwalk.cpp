@@ -18,8 +18,10 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
+#include <QLocale>
 #include <QMenuBar>
 #include <QPainter>
+#include <QRegularExpression>
 #include <QStackedLayout>
 #include <QStyle>
 #include <QStyleOptionComboBox>
@@ -219,6 +221,11 @@ void FitWalk::lookAtField(const QString& place, const QWidget& widget) {
             take(text.box.right() <= room.right() + 1, place,
                  QStringLiteral("narrow box %1 in %2").arg(quoted(text)).arg(room.width()));
     }
+    // A place is read whole, wherever it stands in a control line.
+    if (const auto* line = qobject_cast<const QLineEdit*>(&widget);
+        line && line->objectName() == QLatin1String("sessionPlace"))
+        take(line->fontMetrics().horizontalAdvance(line->text()) <= line->width() - 6, place,
+             QStringLiteral("cut field \"%1\" %2").arg(line->text()).arg(line->width()));
     if (const auto* line = qobject_cast<const QLineEdit*>(&widget);
         line && line->text().isEmpty() && line->isEnabled())
         take(line->fontMetrics().horizontalAdvance(line->placeholderText()) <= line->width() - 6,
@@ -275,7 +282,10 @@ void FitWalk::lookAtTable(const QString& place, const QTableView& table) {
     const bool readAcross = table.objectName() == QLatin1String("matrix") ||
                             table.objectName() == QLatin1String("everything") ||
                             table.objectName() == QLatin1String("noise");
-    if (m_columns && readAcross)
+    // What goes on the bar is read across in whatever window.
+    const bool plates = table.objectName() == QLatin1String("loads") ||
+                        table.objectName() == QLatin1String("ladders");
+    if (plates || (m_columns && readAcross))
         take(header.length() <= table.viewport()->width() + 1, place,
              QStringLiteral("%1: columns of %2 in %3, to be moved sideways")
                  .arg(name)
@@ -328,6 +338,9 @@ void FitWalk::lookIntoChart(const QString& place, QWidget& chart) {
              name + QStringLiteral(": %1 px ").arg(text.pixels) + quoted(text));
         take(!text.text.endsWith(QChar(0x2026)), place,
              name + QStringLiteral(": elided ") + quoted(text));
+        static const QRegularExpression pointed(QStringLiteral("[0-9][.][0-9]"));
+        take(QLocale().decimalPoint() != QLatin1String(",") || !text.text.contains(pointed), place,
+             name + QStringLiteral(": a decimal point in ") + quoted(text));
         for (qsizetype j = i + 1; j < texts.size(); ++j)
             take(!overEachOther(text.box, texts[j].box), place,
                  name + QStringLiteral(": ") + quoted(text) + QStringLiteral(" over ") +

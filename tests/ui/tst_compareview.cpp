@@ -146,7 +146,7 @@ private Q_SLOTS:
             QVERIFY2(interval.hasMatch(), qPrintable(cells[4]));
             const double half =
                 (interval.captured(2).toDouble() - interval.captured(1).toDouble()) / 2;
-            static const QRegularExpression from(u"shows from ([0-9.]+)"_s);
+            static const QRegularExpression from(u"clear from ([0-9.]+)"_s);
             const auto shows = from.match(ascii(cells.last()));
             QVERIFY2(shows.hasMatch(), qPrintable(cells.last()));
             QVERIFY(std::abs(shows.captured(1).toDouble() - half) < 0.0011);

@@ -400,7 +400,9 @@ const std::vector<Row>& rows() {
          "answers/tst_comparison.cpp:dayNoiseWidensTheReadingAlone"},
         {"better or worse: the interval leaves out zero. held: the change surely lies within the "
          "smallest change that matters. unclear: neither; its change, its interval and the "
-         "smallest change that such tests show are said, and what would settle it. no figure: and "
+         "size from which on a change is clear with such tests (half of the interval) are said, "
+         "and "
+         "what would settle it. no figure: and "
          "why.",
          {},
          "answers/tst_reading.cpp:fiveWays"},

@@ -276,6 +276,7 @@ private Q_SLOTS:
                 QVERIFY2(contrast(look::colour(r, g), g.paper) >= 2.6,
                          qPrintable(look::colour(r, g).name()));
             QVERIFY(contrast(g.quiet, g.paper) >= 4.5);
+            QVERIFY(contrast(g.quiet, g.grid) >= 4.5); // words on what is too small to matter
         }
     }
 

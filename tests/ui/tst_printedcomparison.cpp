@@ -3,11 +3,13 @@
 #include "core/answers/method.h"
 #include "core/answers/readingwords.h"
 #include "core/model/errors.h"
+#include "core/questions/questions.h"
 #include "tests/support/ladders.h"
 #include "tests/ui/pdftext.h"
 #include "ui/paper/comparisonrows.h"
 #include "ui/paper/printedcomparison.h"
 #include "ui/parts/cautions.h"
+#include "ui/window/language.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
@@ -81,6 +83,43 @@ private Q_SLOTS:
         QVERIFY2(test::run(u"pdfinfo"_s, {file}).contains(size),
                  qPrintable(test::run(u"pdfinfo"_s, {file})));
         QVERIFY(QFileInfo(file).size() > 5000);
+    }
+
+    /// The promise holds in the longer language too, and no heading breaks within a word.
+    void aGermanComparisonIsOnePageOfWholeWords() {
+        const Translation german(u"de"_s);
+        QTemporaryDir folder;
+        const QString copy = folder.filePath(u"log.slopebook"_s);
+        QVERIFY(QFile::copy(QStringLiteral(SLOPEBOOK_SAMPLE_LOG), copy));
+        const log::Log log = log::Log::open(copy.toStdString());
+        const auto called = [](const auto& all, const std::string& name) {
+            return std::ranges::find_if(all,
+                                        [&](const auto& one) { return one.value.name == name; })
+                ->id;
+        };
+        for (const char* who : {"Cora", "Ada"})
+            for (const char* lift : {"Bench pull", "Back squat"}) {
+                const auto about = questions::background(log, called(log.athletes(), who),
+                                                         called(log.lifts(), lift));
+                const auto& all = about.sessions;
+                QVERIFY(all.size() > 3);
+                for (const std::size_t from : {std::size_t{0}, all.size() - 3}) {
+                    const auto c = questions::comparisonOf(log, about, all[from], all.back());
+                    QVERIFY(c);
+                    PageHeader h = pageHeader(log, about, *c);
+                    const QString file = pdf(*c, h);
+                    QVERIFY2(pages(file) == 1,
+                             qPrintable(QStringLiteral("%1, %2, %3: %4 pages")
+                                            .arg(QLatin1String(who), QLatin1String(lift))
+                                            .arg(from)
+                                            .arg(pages(file))));
+                    const QString text = textOf(file);
+                    for (const QString& word :
+                         {u"Vorher"_s, u"Nachher"_s, u"Änderung"_s, u"Kleinste"_s, u"bedeutsame"_s})
+                        QVERIFY2(text.contains(QRegularExpression(u"\\b%1\\b"_s.arg(word))),
+                                 qPrintable(word + u'\n' + text));
+                }
+            }
     }
 
     /// On the chart, in the head of the page and in the sentence.

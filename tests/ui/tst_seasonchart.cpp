@@ -2,6 +2,7 @@
 // The season's chart: no word lies on a point or on another, keys go through sessions and blocks,
 // days not lifted have their mark, a block is chosen as the baseline, trends are drawn when asked.
 #include "tests/log/builders.h"
+#include "ui/athlete/season/seasonchoices.h"
 #include "ui/athlete/season/seasonlayout.h"
 #include "ui/athlete/season/seasonpage.h"
 
@@ -32,7 +33,7 @@ SeasonData madeSeason(std::mt19937& engine, int blocks, int sessions) {
         return std::uniform_real_distribution<double>(low, high)(engine);
     };
     const QStringList labels{u"+0.045 better"_s, u"−0.031 worse"_s, u"0.000 held"_s,
-                             u"+0.020 unclear, leaning up"_s, u"−0.012 unclear"_s};
+                             u"+0.020 unclear, leaning to better"_s, u"−0.012 unclear"_s};
     SeasonData data{.baseline = 0, .detectable = 0.06, .velocityTitle = u"Mean velocity"_s};
     double day = 20'000;
     for (int b = 0; b < blocks; ++b) {
@@ -210,6 +211,28 @@ private Q_SLOTS:
         QCOMPARE(chart.figures().rows.size(), data.items.size());
     }
 
+    /// What came before is the first block, until the coach says otherwise: one day says less.
+    void theFirstBlockIsReadAgainst() {
+        OnTheSample sample;
+        QCOMPARE(sample.box("Baseline").currentText(), u"Autumn"_s);
+        QVERIFY2(sample.told().contains(u"against the block Autumn "_s), qPrintable(sample.told()));
+        const auto block = [](std::int64_t id, Date first, Date last) {
+            return Stored<BlockId, Block>{BlockId{id}, {.name = "B", .first = first, .last = last}};
+        };
+        const auto on = [](Date date) {
+            LiftSession session;
+            session.date = date;
+            return session;
+        };
+        const std::vector blocks{block(1, day(2026, 3, 1), day(2026, 3, 31)),
+                                 block(2, day(2026, 1, 1), day(2026, 1, 31)),
+                                 block(3, day(2025, 12, 1), day(2025, 12, 31))};
+        const std::vector both{on(day(2026, 1, 5)), on(day(2026, 3, 5))};
+        QCOMPARE(firstBlock(blocks, both), std::optional(BlockId{2})); // nothing lies in the third
+        QVERIFY(!firstBlock(blocks, {both.front()})); // against itself nothing would be read
+        QVERIFY(!firstBlock({}, both));
+    }
+
     void aBlockIsTheBaseline() {
         OnTheSample sample;
         QComboBox& baselines = sample.box("Baseline");
@@ -220,7 +243,7 @@ private Q_SLOTS:
         QVERIFY(data.means[0] && data.baselineValue == data.means[0]->value);
         QCOMPARE(data.means[0]->label, u"baseline"_s);
         QVERIFY(!data.means[2]->label.isEmpty());
-        QVERIFY2(sample.told().contains(u"against the block Autumn, "_s),
+        QVERIFY2(sample.told().contains(u"against the block Autumn (all blocks at once), "_s),
                  qPrintable(sample.told()));
         QCOMPARE(baselines.currentText(), u"Autumn"_s);
         // Clicked on its segment, another block takes its place.

@@ -3,6 +3,7 @@
 // command; no p value of nothing, no error of nothing, no doubt about a source in a sentence; and
 // every label says to those who hear the window what it shows to those who see it.
 #include "core/answers/figures.h"
+#include "core/answers/planbounds.h"
 #include "core/answers/profile.h"
 #include "core/questions/followquestions.h"
 #include "core/questions/planquestions.h"
@@ -12,7 +13,9 @@
 #include "ui/athlete/season/seasonprint.h"
 #include "ui/charts/chartout.h"
 #include "ui/paper/batteryprint.h"
+#include "ui/paper/comparisonrows.h"
 #include "ui/paper/printedcomparison.h"
+#include "ui/parts/sentence.h"
 #include "ui/squad/changes/squadpage.h"
 #include "ui/squad/changes/squadprint.h"
 #include "ui/window/workspace.h"
@@ -243,18 +246,41 @@ private Q_SLOTS:
     void unclearIsNeverABareWord() {
         Found found;
         int unclear = 0;
+        // What a page's readings are held against stands in what it says first, in the same words.
+        const QMap<QString, QString> against{
+            {u"Overview"_s, u"all blocks at once"_s},
+            {u"Whole season"_s, u"all blocks at once"_s},
+            {u"Season"_s, u"all blocks at once"_s},
+            {u"Comparison"_s, u"each change alone"_s},
+            {u"Battery, Before and after"_s, u"each change alone"_s},
+            {u"Changes"_s, u"each change alone"_s}};
+        int told = 0;
         inEveryPlace(u"en"_s, false, [&](const QString& place, QWidget& shown) {
+            if (const auto words = against.find(QString(place).remove(u'&'));
+                words != against.end()) {
+                ++told;
+                QStringList leading;
+                for (const QLabel* label : shown.findChildren<QLabel*>())
+                    if (label->isVisible() && (qobject_cast<const Sentence*>(label) ||
+                                               label->objectName() == u"counts"_s))
+                        leading << label->text();
+                found.take(leading.join(u' ').contains(*words, Qt::CaseInsensitive), place,
+                           leading.join(u' '));
+            }
             for (const QWidget* widget : controlsOf(shown))
                 for (const QString& text : textsOf(*widget)) {
+                    found.take(!text.contains(u"shows from"_s) && !text.contains(u"tests show"_s),
+                               place, text);
                     unclear +=
-                        text.contains(u"unclear; shows"_s) || text.contains(u"unclear, leaning"_s);
-                    found.take(text != u"unclear"_s && !text.endsWith(u"leaning up"_s) &&
-                                   !text.endsWith(u"leaning down"_s),
+                        text.contains(u"unclear; clear"_s) || text.contains(u"unclear, leaning"_s);
+                    found.take(text != u"unclear"_s && !text.endsWith(u"leaning to better"_s) &&
+                                   !text.endsWith(u"leaning to worse"_s),
                                place, text);
                 }
         });
         QVERIFY2(found.wrong.isEmpty(), found.text());
         QVERIFY(unclear > 0);
+        QCOMPARE(told, int(against.size()));
     }
 
     /// The walk sees what it looks for: the same pages in kilograms are full of them.
@@ -343,6 +369,41 @@ private Q_SLOTS:
             for (const QString& line : text.split(u'\n'))
                 QVERIFY2(!mass.match(line).hasMatch(), qPrintable(line));
         }
+    }
+
+    /// What holds days and bend is one interval on paper and in a command, whatever is planned
+    /// with: what the log's own maxima say of it is another one.
+    void commandAndPaperTellOneInterval() {
+        const log::Log log = log::Log::open(m_sample, log::Access::ReadOnly);
+        const auto dashed = [](QString shown) { return shown.replace(u'–', u'-'); };
+        for (const auto& athlete : log.athletes())
+            for (const LiftId lift : log.liftsOf(athlete.id)) {
+                const Background about = background(log, athlete.id, lift);
+                if (about.sessions.size() < 2)
+                    continue;
+                const LiftSession &from = about.sessions.front(), &to = about.sessions.back();
+                const auto c = comparisonOf(log, about, from, to);
+                if (!c || !c->to.oneRm || answers::toPlanWith(*c->to.oneRm) == c->to.oneRm->toPlan)
+                    continue;
+                const tests::Ran ran =
+                    tests::runProgram({u"compare"_s, QString::fromStdString(m_sample.string()),
+                                       u"--athlete"_s, QString::fromStdString(athlete.value.name),
+                                       u"--lift"_s, QString::fromStdString(about.lift.value.name),
+                                       u"--from"_s, QString::fromStdString(isoDate(from.date)),
+                                       u"--to"_s, QString::fromStdString(isoDate(to.date))});
+                QCOMPARE(ran.exit, 0);
+                QString row;
+                for (const QString& line : QString::fromUtf8(ran.out).split(u'\n'))
+                    if (line.contains(u"days and bend"_s))
+                        row = line.simplified();
+                for (const page::OneRmRow& shown : page::oneRmRows(*c, LoadUnit::Kilograms))
+                    if (shown.label.contains(u"days and bend"_s))
+                        QVERIFY2(row.contains(dashed(shown.from)) && row.contains(dashed(shown.to)),
+                                 qPrintable(row + u" | "_s + shown.from + u" | "_s + shown.to));
+                QVERIFY(!row.isEmpty());
+                return;
+            }
+        QFAIL("no session of the sample is planned with another interval");
     }
 
     void commandsSayNoDoubtInASentence() {

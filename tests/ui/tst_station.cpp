@@ -8,6 +8,7 @@
 #include "ui/floor/station/rosterdialog.h"
 #include "ui/floor/station/stationdialog.h"
 #include "ui/floor/station/stationpage.h"
+#include "ui/parts/cautions.h"
 #include "ui/window/mainwindow.h"
 #include "ui/window/workspace.h"
 
@@ -536,6 +537,10 @@ private Q_SLOTS:
         openWindow();
         page().chooseStation(m_bay);
         QCOMPARE(shown("turn"), u"Ada: Hop, left."_s);
+        // Where work can hurt its cautions stand.
+        const auto* caution = page().findChild<CautionLabel*>();
+        QVERIFY(caution && caution->isVisible());
+        QVERIFY(caution->text().contains(u"spotter"_s));
         type(u"1.84"_s); // no side
         QVERIFY2(page().answer().contains(u"“l 1.84”"_s), qPrintable(page().answer()));
         QTest::keyClick(line(), Qt::Key_Down);

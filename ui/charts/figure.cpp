@@ -8,6 +8,7 @@
 #include <QGraphicsScene>
 #include <QGraphicsView>
 #include <QLegend>
+#include <QLocale>
 #include <QPainterPath>
 
 #include <cmath>
@@ -90,6 +91,9 @@ bool Figure::setScales(const Scale& x, const Scale& y) {
     if (m_scales == std::pair(x, y))
         return false;
     m_scales = {x, y};
+    QLocale words; // as everything beside it is written, whenever the figure was made
+    words.setNumberOptions(QLocale::OmitGroupSeparator);
+    setLocale(words);
     const auto apply = [](QValueAxis* axis, const Scale& s) {
         axis->setTickInterval(s.step);
         // Reckoned from 0 itself, zero comes out as "-0.000" where the axis begins below it.

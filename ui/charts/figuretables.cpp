@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/figuretables.h"
 
+#include "ui/words/wording.h"
+
 #include <QCoreApplication>
 
 namespace slopebook::ui::charts {
@@ -56,7 +58,7 @@ FigureTable figuresOf(const LineData& data) {
 FigureTable figuresOf(const ChangeData& data) {
     FigureTable table{.headings = {FigureWords::tr("Load, %1").arg(unitName(data.unit)),
                                    FigureWords::tr("Change, m/s"),
-                                   FigureWords::tr("Interval with noise and bend, m/s"),
+                                   readAlone(FigureWords::tr("Interval with noise and bend, m/s")),
                                    FigureWords::tr("As if straight, m/s"),
                                    FigureWords::tr("Reading")}};
     for (const ChangeReading& reading : data.readings)

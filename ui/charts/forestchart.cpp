@@ -134,15 +134,16 @@ void paintMarkWords(QPainter& painter, const QRectF& target, const look::Ground&
 
 /// Why there is no bar, in its place; in full it stands under the table.
 void paintNoBar(QPainter& painter, const Frame& frame, std::size_t at,
-                const answers::ForestRow& row, LoadUnit unit, const look::Ground& ground) {
+                const answers::ForestRow& test, LoadUnit unit, const look::Ground& ground) {
     const QFontMetricsF metrics(painter.font(), painter.device());
-    QString words = ForestChart::tr("no bar: %1").arg(said(row.noBar, unit));
+    QString words = ForestChart::tr("no bar: %1").arg(said(test.noBar, unit));
     if (metrics.horizontalAdvance(words) > frame.plot.width())
         words = ForestChart::tr("no bar: the reason stands below");
+    const QRectF row(frame.plot.left(), frame.y(at) - frame.rowHeight / 2, frame.plot.width(),
+                     frame.rowHeight);
+    painter.fillRect(row, ground.paper); // the grey of what is too small says nothing here
     painter.setPen(ground.quiet);
-    painter.drawText(QRectF(frame.plot.left(), frame.y(at) - frame.rowHeight / 2,
-                            frame.plot.width(), frame.rowHeight),
-                     Qt::AlignLeft | Qt::AlignVCenter, words);
+    painter.drawText(row, Qt::AlignLeft | Qt::AlignVCenter, words);
 }
 
 void paintRow(QPainter& painter, const Frame& frame, std::size_t at, const answers::ForestRow& row,
@@ -238,8 +239,8 @@ void ForestChart::setRows(std::vector<answers::ForestRow> rows, LoadUnit unit) {
 }
 
 charts::FigureTable ForestChart::figures() const {
-    charts::FigureTable table{
-        .headings = {tr("Test"), tr("Change, units"), tr("Interval, units"), tr("Reading")}};
+    charts::FigureTable table{.headings = {tr("Test"), tr("Change, units"),
+                                           readAlone(tr("Interval, units")), tr("Reading")}};
     for (const auto& row : m_rows)
         table.rows.push_back(
             {said(row.label, m_unit), row.noBar.empty() ? signedNumber(row.change, 2) : QString(),

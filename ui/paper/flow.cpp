@@ -115,7 +115,7 @@ std::vector<Column> fitted(std::vector<Column> columns, const std::vector<Cell>&
     for (std::size_t i = 0; i < std::min(head.size(), columns.size()); ++i)
         wanted[i] = std::max(wanted[i], widthsOf(head[i], font).word + air);
     // What lies beyond the lines of the rows, for the words of headings too; what is still missing
-    // for the rows' own words is taken where lines will break.
+    // for the rows' own words, then for those of headings, is taken where lines will break.
     const auto share = [&](const std::vector<double>& least, const std::vector<double>& kept) {
         double missing = 0, spare = 0;
         for (std::size_t i = 0; i < columns.size(); ++i) {
@@ -134,6 +134,7 @@ std::vector<Column> fitted(std::vector<Column> columns, const std::vector<Cell>&
     };
     share(wanted, lines);
     share(words, words);
+    share(wanted, wanted);
     return columns;
 }
 

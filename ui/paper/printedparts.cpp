@@ -24,18 +24,24 @@ namespace {
 
 using answers::Comparison;
 
-constexpr double smallSize = 7, textSize = 8, chartTextSize = 7, labelWidth = 74, figureGap = 6,
+constexpr double chartTextSize = 7, labelWidth = 74, figureGap = 6,
                  maxShare = 0.62; // of the page: two whiskers need no more
 
-void addHead(Flow& flow, const Comparison& c, const PageHeader& h) {
+/// Sizes of type. The tight ones are for what would not stand on one page else: long languages.
+struct TypeSizes {
+    double headline, text, small;
+};
+constexpr TypeSizes usualSizes{12.5, 8, 7}, tightSizes{11, 7, 6};
+
+void addHead(Flow& flow, const Comparison& c, const PageHeader& h, const TypeSizes& type) {
     flow.text(titleText(h), pageFont(10, true));
     flow.text(Page::tr("Change from %1 to %2")
                   .arg(sessionText(c.from.session), sessionText(c.to.session)),
               pageFont(9), 1);
-    flow.text(said(c.sentence, h.unit), headlineFont(12.5), 6);
+    flow.text(said(c.sentence, h.unit), headlineFont(type.headline), 6);
 }
 
-void addDays(Flow& flow, const Comparison& c, const PageHeader& h) {
+void addDays(Flow& flow, const Comparison& c, const PageHeader& h, const TypeSizes& type) {
     const double label = labelWidth, each = (flow.width() - label) / 2;
     std::vector<std::vector<Cell>> rows;
     for (const DayRow& row : dayRows(c, h))
@@ -46,7 +52,7 @@ void addDays(Flow& flow, const Comparison& c, const PageHeader& h) {
          {.text = Page::tr("Earlier (■, dashed): %1").arg(sessionText(c.from.session)),
           .bold = true},
          {.text = Page::tr("Later (●, solid): %1").arg(sessionText(c.to.session)), .bold = true}},
-        rows, pageFont(textSize), 6);
+        rows, pageFont(type.text), 6);
 }
 
 template <class Figure, class Data>
@@ -63,7 +69,7 @@ Block figureBlock(const Data& data, double width, double height) {
             }};
 }
 
-void addByLoad(Flow& flow, const Comparison& c, const PageHeader& h) {
+void addByLoad(Flow& flow, const Comparison& c, const PageHeader& h, const TypeSizes& type) {
     flow.heading(Page::tr("By load: what the lines say, m/s"));
     std::vector<std::vector<Cell>> rows;
     for (const LoadRow& r : loadRows(c, h.unit))
@@ -91,10 +97,10 @@ void addByLoad(Flow& flow, const Comparison& c, const PageHeader& h) {
                 head(Page::tr("%1, with noise and bend").arg(level)),
                 head(Page::tr("%1, these two days only").arg(level)),
                 head(Page::tr("Smallest that matters")), head(Page::tr("Reading"))},
-               rows, pageFont(textSize));
+               rows, pageFont(type.text));
     const QStringList marks = said(answers::markWords(c), h.unit);
     if (!marks.isEmpty())
-        flow.text(marks.join("  "_L1), pageFont(smallSize), 1);
+        flow.text(marks.join("  "_L1), pageFont(type.small), 1);
 }
 
 /// As if straight and with the allowance, on one scale.
@@ -112,7 +118,8 @@ void addMaxChange(Flow& flow, const Comparison& c, const PageHeader& h) {
               }});
 }
 
-void addOneRm(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn) {
+void addOneRm(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn,
+              const TypeSizes& type) {
     flow.heading(Page::tr("1RM, %1").arg(unitName(h.unit)));
     std::vector<std::vector<Cell>> rows;
     for (const OneRmRow& r : oneRmRows(c, h.unit))
@@ -134,12 +141,12 @@ void addOneRm(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn) 
                     head(dateText(c.to.session.date)),
                     head(Page::tr("Change")),
                     head(Page::tr("Reading"))},
-                   rows, pageFont(textSize));
+                   rows, pageFont(type.text));
     }
     if (drawn)
         addMaxChange(flow, c, h);
     for (const QString& line : said(answers::maxRemarks(c), h.unit))
-        flow.text(line, pageFont(smallSize), 1);
+        flow.text(line, pageFont(type.small), 1);
 }
 
 /// As one paragraph, which takes less room than a row each.
@@ -149,11 +156,12 @@ void addTexts(std::vector<std::vector<Cell>>& rows, const QString& title,
         rows.push_back({{.text = title, .bold = true}, {lines.join(u' ')}});
 }
 
-void addRest(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn) {
+void addRest(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn,
+             const TypeSizes& type) {
     if (h.parts.byLoad && !c.at.empty())
-        addByLoad(flow, c, h);
+        addByLoad(flow, c, h, type);
     if (h.parts.oneRm)
-        addOneRm(flow, c, h, drawn);
+        addOneRm(flow, c, h, drawn, type);
     std::vector<std::vector<Cell>> rows;
     addTexts(rows, Page::tr("Unclear"), settlingLines(c, h.unit));
     addTexts(rows, Page::tr("To beware of"), remarks(c, h));
@@ -162,7 +170,7 @@ void addRest(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn) {
                  said(answers::methodWords(c, h.rule, massUnit(h.unit)), h.unit));
     addTexts(rows, Page::tr("Sources"), said(answers::sourceWords(c), h.unit));
     addTexts(rows, Page::tr("Caution"), {fullCautions()});
-    flow.table({{labelWidth}, {flow.width() - labelWidth}}, {}, rows, pageFont(smallSize), 7);
+    flow.table({{labelWidth}, {flow.width() - labelWidth}}, {}, rows, pageFont(type.small), 7);
 }
 
 void addFigures(Flow& flow, const Comparison& c, const PageHeader& h, double height, bool beside) {
@@ -194,28 +202,34 @@ void addFigures(Flow& flow, const Comparison& c, const PageHeader& h, double hei
 } // namespace
 
 void addComparison(Flow& flow, const Comparison& c, const PageHeader& h) {
-    addHead(flow, c, h);
-    addDays(flow, c, h);
     // Charts take the room that the rest leaves on one page: one above the other where both get a
-    // good height, else side by side; where even that is too little, they go on to a next page.
+    // good height, else side by side, the words smaller where it takes that; where even that is
+    // too little, they go on to a next page.
     constexpr double leastStacked = 285, mostStacked = 440, leastBeside = 125, mostBeside = 230;
-    const auto leftBeside = [&](bool drawn) {
+    const auto leftBeside = [&](const TypeSizes& type, bool drawn) {
         Flow rest = flow;
-        addRest(rest, c, h, drawn);
+        addHead(rest, c, h, type);
+        addDays(rest, c, h, type);
+        addRest(rest, c, h, drawn, type);
         return flow.room() - rest.height() - figureGap - 1;
     };
-    // The max both ways stands in the table as well: its drawing sends nothing to a next page.
     const double charts = h.parts.lineChart || h.parts.changeChart ? leastBeside : 0;
-    const bool drawn = leftBeside(true) >= charts || leftBeside(false) < charts;
-    const double left = leftBeside(drawn);
+    const bool tight =
+        leftBeside(usualSizes, false) < charts && leftBeside(tightSizes, false) >= charts;
+    const TypeSizes& type = tight ? tightSizes : usualSizes;
+    // The max both ways stands in the table as well: its drawing sends nothing to a next page.
+    const bool drawn = leftBeside(type, true) >= charts || leftBeside(type, false) < charts;
+    const double left = leftBeside(type, drawn);
     const bool two = h.parts.lineChart && h.parts.changeChart;
+    addHead(flow, c, h, type);
+    addDays(flow, c, h, type);
     if (left - figureGap >= leastStacked || !two)
         addFigures(flow, c, h, std::clamp(left - figureGap, leastStacked, mostStacked), false);
     else if (left >= leastBeside)
         addFigures(flow, c, h, std::min(left, mostBeside), true);
     else
         addFigures(flow, c, h, 0.85 * mostStacked, false);
-    addRest(flow, c, h, drawn);
+    addRest(flow, c, h, drawn, type);
 }
 
 } // namespace slopebook::ui::page

@@ -5,12 +5,15 @@
 #include "ui/parts/deskstyle.h"
 
 #include <QHeaderView>
+#include <QHelpEvent>
 #include <QPaintEvent>
 #include <QPainter>
 #include <QStyle>
+#include <QToolTip>
 
 #include <algorithm>
 #include <cstdlib>
+#include <utility>
 
 namespace slopebook::ui {
 
@@ -56,15 +59,69 @@ public:
 
     RowTable() { setProperty(ownEndRule, true); }
 
-    /// Each column as wide as what it holds; those wrap, one after the other, where there is no
-    /// room for all.
-    void letGive(const QList<int>& giving) {
+    /// Each column as wide as what it holds; giving wrap, one after the other, where there is no
+    /// room for all, and where that is not enough leaving go.
+    void letGive(const QList<int>& giving, const QList<int>& leaving) {
         m_giving = giving;
+        m_leaving = leaving;
         horizontalHeader()->setResizeContentsPrecision(rowsThatCount);
         QObject::connect(model(), &QAbstractItemModel::modelReset, this, [this] { giveWay(); });
     }
 
+    /// The columns share the width anew.
+    void giveWay() {
+        for (const int column : std::as_const(m_away))
+            setColumnHidden(column, false);
+        m_away.clear();
+        const QHeaderView& columns = *horizontalHeader();
+        if ((m_giving.isEmpty() && m_leaving.isEmpty()) || columns.count() == 0)
+            return;
+        const WidthsFirst widths(*this);
+        resizeColumnsToContents();
+        // Room for a scroll bar is kept: it comes once what wraps makes the rows higher.
+        const int bar = style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, this);
+        const int room = std::min(viewport()->width(), width() - bar);
+        int saved = 0; // by wrapping all that may
+        for (const int column : m_giving)
+            saved += isThere(column) ? columns.sectionSize(column) - least(column) : 0;
+        for (const int column : m_leaving)
+            if (columns.length() - saved > room && isThere(column)) {
+                saved -=
+                    m_giving.contains(column) ? columns.sectionSize(column) - least(column) : 0;
+                setColumnHidden(column, true);
+                m_away << column;
+            }
+        int over = columns.length() - room;
+        for (const int column : m_giving) {
+            if (over <= 0)
+                return;
+            if (!isThere(column))
+                continue;
+            const int now = columns.sectionSize(column);
+            setColumnWidth(column, std::max(least(column), now - over));
+            over -= now - columns.sectionSize(column);
+        }
+    }
+
+    void tellAlways(const QList<int>& columns) { m_told = columns; }
+
 protected:
+    // A row's tip also tells what stands in columns that have no room.
+    bool viewportEvent(QEvent* event) override {
+        if (event->type() != QEvent::ToolTip || (m_away.isEmpty() && m_told.isEmpty()))
+            return QTableView::viewportEvent(event);
+        const auto* help = static_cast<QHelpEvent*>(event);
+        const QModelIndex at = indexAt(help->pos());
+        QStringList tip{at.data(Qt::ToolTipRole).toString()};
+        for (const int column : m_told + m_away)
+            if (const QString cell = at.siblingAtColumn(column).data().toString(); !cell.isEmpty())
+                tip << QString(model()->headerData(column, Qt::Horizontal).toString())
+                               .replace(u'\n', u' ') +
+                           QStringLiteral(": ") + cell;
+        tip.removeAll(QString());
+        QToolTip::showText(help->globalPos(), at.isValid() ? tip.join(u'\n') : QString(), this);
+        return true;
+    }
     // The rule stands under the last row, or where the rows go on below the window.
     void paintEvent(QPaintEvent* event) override {
         const bool numbered = !verticalHeader()->isHidden(); // its numbers stand where they are
@@ -88,29 +145,17 @@ protected:
     }
 
 private:
-    void giveWay() {
-        if (m_giving.isEmpty() || horizontalHeader()->count() == 0)
-            return;
-        const WidthsFirst widths(*this);
-        resizeColumnsToContents();
-        const QHeaderView& columns = *horizontalHeader();
-        // Room for a scroll bar is kept: it comes once what wraps makes the rows higher.
-        const int bar = style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, this);
-        int over = columns.length() - std::min(viewport()->width(), width() - bar);
-        for (const int column : m_giving) {
-            if (over <= 0)
-                return;
-            if (column >= columns.count() || columns.isSectionHidden(column))
-                continue;
-            const int now = columns.sectionSize(column);
-            const int least = std::max(columns.sectionSizeHint(column), wrapped(column));
-            setColumnWidth(column, std::max(std::min(now, least), now - over));
-            over -= now - columns.sectionSize(column);
-        }
+    bool isThere(int column) const {
+        return column < horizontalHeader()->count() && !isColumnHidden(column);
+    }
+    /// px, of a column that wraps: no more than it has.
+    int least(int column) const {
+        return std::min(columnWidth(column),
+                        std::max(horizontalHeader()->sectionSizeHint(column), wrapped(column)));
     }
     /// px, of words that wrap and are still read: no word of the column is cut.
     int wrapped(int column) const {
-        constexpr int leastLetters = 14; // "unclear; shows" in one line
+        constexpr int leastLetters = 14; // "unclear; clear" in one line
         QFont strong = font();
         strong.setBold(true);
         const QFontMetrics metrics(strong);
@@ -137,7 +182,8 @@ private:
     }
 
     bool m_lastTakesRest = false;
-    QList<int> m_giving;
+    QList<int> m_giving, m_leaving, m_told;
+    QList<int> m_away; ///< of those that leave, what has no room now
 };
 } // namespace
 
@@ -163,7 +209,8 @@ QTableView* rowTable(QAbstractItemModel* model, const QString& name, const RowSt
     if (style.lastTakesRest)
         table->giveLastTheRest();
     if (!style.giving.isEmpty())
-        table->letGive(style.giving);
+        table->letGive(style.giving, style.leaving);
+    table->tellAlways(style.told);
     if (style.growing || !style.giving.isEmpty()) {
         rows->setMinimumSectionSize(style.compact ? rows->defaultSectionSize() : 30);
         table->setProperty(growing, true);
@@ -174,6 +221,11 @@ QTableView* rowTable(QAbstractItemModel* model, const QString& name, const RowSt
         });
     }
     return table;
+}
+
+void shareWidth(QTableView& table) {
+    if (auto* own = dynamic_cast<RowTable*>(&table))
+        own->giveWay();
 }
 
 QStringList inTwoLines(const QStringList& headings) {

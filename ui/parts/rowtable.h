@@ -15,6 +15,8 @@ struct RowStyle {
     bool numbered = false;      ///< rows have their numbers, and all the same height
     bool growing = false;       ///< rows grow with what wraps in them
     QList<int> giving{};        ///< columns that wrap where there is no room: implies growing
+    QList<int> leaving{};       ///< that go, the first named first, where that is not enough
+    QList<int> told{};          ///< columns that the page hides: the row's tip has them too
 };
 
 /// One row is chosen at a time and stays in sight when the table is resized; Tab leaves the table,
@@ -33,6 +35,9 @@ public:
 private:
     QTableView& m_table;
 };
+
+/// After columns were hidden or shown: those that are left share the width anew.
+void shareWidth(QTableView& table);
 
 /// Headings of two words or more on two lines, so that a column is as wide as its figures.
 QStringList inTwoLines(const QStringList& headings);

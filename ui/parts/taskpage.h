@@ -33,7 +33,13 @@ public:
     /// for visible pages at once, for hidden ones when they are shown next.
     virtual void refresh(Logbook::What what, SessionId session) = 0;
 
+    /// Whether what is shown just now is of the chosen lift: else its box is away. Of pages that
+    /// are of a lift at all (window/pagetable.h).
+    virtual bool isOfLift() const { return true; }
+
 Q_SIGNALS:
+    /// isOfLift() may say something else now.
+    void ofLiftChanged();
     /// A short sentence for the shell's status area.
     void message(const QString& text);
     /// Asks the shell to show that session in the session form.

@@ -3,7 +3,6 @@
 
 #include "ui/parts/cautions.h"
 
-#include <QApplication>
 #include <QDialogButtonBox>
 #include <QFile>
 #include <QLabel>
@@ -22,7 +21,8 @@ struct UsedLibrary {
     const char* licence;
 };
 
-// Versions of what was built with; Qt's own is asked while running.
+// Versions of what was built with (the program's own is SLOPEBOOK_VERSION); Qt's own is asked while
+// running.
 constexpr UsedLibrary parts[] = {
     {"Qt Charts", "", "GPL 3"},
     {"Eigen", SLOPEBOOK_EIGEN, "MPL 2.0"},
@@ -58,7 +58,7 @@ QString citation() {
     return QStringLiteral(
                "The Slopebook contributors (2026). Slopebook, version %1 [computer program]. "
                "GPL-3.0-or-later.")
-        .arg(QApplication::applicationVersion().toHtmlEscaped());
+        .arg(QStringLiteral(SLOPEBOOK_VERSION));
 }
 
 } // namespace
@@ -75,7 +75,7 @@ AboutDialog::AboutDialog(QWidget* parent) : QDialog(parent) {
     add(tr("Slopebook"))
         ->setHtml(
             QStringLiteral("<h2>Slopebook %1</h2><p>%2</p><p>%3</p><p>%4 %5</p><p>%6</p>")
-                .arg(QApplication::applicationVersion().toHtmlEscaped(),
+                .arg(QStringLiteral(SLOPEBOOK_VERSION),
                      tr("Load-velocity lines, estimated 1RM with an honest interval, and what "
                         "changed between sessions."),
                      tr("Free software under the GNU General Public License, version 3 or "

@@ -159,9 +159,9 @@ QString methodHelp() {
                {Help::tr(
                     "<b>better</b> or <b>worse</b>: the interval leaves out zero. <b>held</b>: the "
                     "change surely lies within the smallest change that matters. "
-                    "<b>unclear</b>: neither; its change, its interval and the smallest change "
-                    "that "
-                    "such tests show are said, and what would settle it. <b>no figure</b>: and "
+                    "<b>unclear</b>: neither; its change, its interval and the size from which on "
+                    "a change is clear with such tests (half of the interval) are said, and what "
+                    "would settle it. <b>no figure</b>: and "
                     "why."),
                 Help::tr("<b>leaning</b>: an unclear change whose 80 % interval leaves out zero. "
                          "It is no "

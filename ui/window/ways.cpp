@@ -28,6 +28,7 @@ void Workspace::connectWays(TaskPage* page) {
         });
     });
     connect(page, &TaskPage::placeWanted, this, &Workspace::openPlace);
+    connect(page, &TaskPage::ofLiftChanged, this, &Workspace::fitStrip);
 }
 
 void Workspace::openPlace(TaskPage::Place place) {

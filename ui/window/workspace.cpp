@@ -199,7 +199,9 @@ void Workspace::fitStrip() {
     if (m_frame->folded())
         place = entry.ofAthlete && athlete() ? tr("%1: %2").arg(athleteName(), entry.title())
                                              : entry.title();
-    holderOf(page())->take(m_strip, m_strip->fit(place, entry.ofLift));
+    const TaskPage* shown = currentPage();
+    const bool ofLift = entry.ofLift && (!shown || shown->isOfLift());
+    holderOf(page())->take(m_strip, m_strip->fit(place, ofLift));
 }
 
 void Workspace::lookAround() {
@@ -375,7 +377,7 @@ void Workspace::openIndex() {
 }
 
 void Workspace::focusLift() {
-    if (!entryOf(page()).ofLift)
+    if (!entryOf(page()).ofLift || !currentPage()->isOfLift())
         showPage(Page::Session);
     m_strip->focusLift();
 }

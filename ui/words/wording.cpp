@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/wording.h"
 
+#include "core/answers/method.h"
 #include "ui/words/said.h"
 
 #include <QCoreApplication>
@@ -29,6 +30,10 @@ QString noAnswerText(const NoAnswer& why, LoadUnit unit) {
     return why.why == NoAnswer::Why::NoThreshold
                ? text + u' ' + Wording::tr("Set one with the lift.")
                : text;
+}
+
+QString readAlone(const QString& interval) {
+    return QStringLiteral("%1 (%2)").arg(interval, said(answers::eachChangeAlone()));
 }
 
 } // namespace slopebook::ui

@@ -15,4 +15,7 @@ QString noAnswerText(const NoAnswer& why, LoadUnit unit);
 /// The first letter as a capital.
 QString asSentence(QString text);
 
+/// With what it is held against: "95 % interval (each change alone)".
+QString readAlone(const QString& interval);
+
 } // namespace slopebook::ui

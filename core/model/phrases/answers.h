@@ -151,11 +151,11 @@ inline constexpr std::string_view reasons[]{
     translate("Phrases", "technique: %1, then %2"),
     translate("Phrases", "%1 points (%2 to %3): less uneven"),
     translate("Phrases", "%1 points (%2 to %3): more uneven"),
-    translate("Phrases", "%1 points (%2 to %3): no clear change; shows from %4"),
-    translate("Phrases", "%1 points (%2 to %3): no clear change, leaning to more uneven; shows "
-                         "from %4"),
-    translate("Phrases", "%1 points (%2 to %3): no clear change, leaning to less uneven; shows "
-                         "from %4"),
+    translate("Phrases", "%1 points (%2 to %3): no clear change; a change is clear from %4"),
+    translate("Phrases", "%1 points (%2 to %3): no clear change, leaning to more uneven; a "
+                         "change is clear from %4"),
+    translate("Phrases", "%1 points (%2 to %3): no clear change, leaning to less uneven; a "
+                         "change is clear from %4"),
     translate("Phrases", "published MVT: %1"),
     translate("Phrases", "published smallest change that matters: %1"),
     translate("Phrases", "Smallest change that matters: %1"),
@@ -458,18 +458,18 @@ inline constexpr std::string_view reasons[]{
     translate("Phrases", "as last time"),
     translate("Phrases", "even steps"),
     translate("Phrases", "best without a great step"),
-    translate("Phrases", "%1 m/s (%2 to %3; two such tests show changes from %4 up)"),
-    translate("Phrases", "%1, leaning faster: %2"),
-    translate("Phrases", "%1, leaning slower: %2"),
-    translate("Phrases", "%1, leaning faster at %2: %3"),
-    translate("Phrases", "%1, leaning slower at %2: %3"),
+    translate("Phrases", "%1 m/s (%2 to %3; a change is clear from %4 up)"),
+    translate("Phrases", "%1, leaning to better: %2"),
+    translate("Phrases", "%1, leaning to worse: %2"),
+    translate("Phrases", "%1, leaning to better at %2: %3"),
+    translate("Phrases", "%1, leaning to worse at %2: %3"),
     translate("Phrases", "%1, most at %2: %3"),
-    translate("Phrases", "no clear change of the estimated max: %1 (%2 to %3), leaning up; two "
-                         "such tests show changes from %4 up"),
-    translate("Phrases", "no clear change of the estimated max: %1 (%2 to %3), leaning down; two "
-                         "such tests show changes from %4 up"),
-    translate("Phrases", "no clear change of the estimated max: %1 (%2 to %3); two such tests show "
-                         "changes from %4 up"),
+    translate("Phrases", "no clear change of the estimated max, leaning to better: %1 (%2 to %3; a "
+                         "change is clear from %4 up)"),
+    translate("Phrases", "no clear change of the estimated max, leaning to worse: %1 (%2 to %3; a "
+                         "change is clear from %4 up)"),
+    translate("Phrases", "no clear change of the estimated max: %1 (%2 to %3; a change is clear "
+                         "from %4 up)"),
     translate("Phrases",
               "the later day's light loads say nothing of the max (%1 to %2 %; reach %3)"),
     translate("Phrases",
@@ -508,10 +508,8 @@ inline constexpr std::string_view reasons[]{
     translate("Phrases", "MVT %1"),
     translate("Phrases", "MVT %1 m/s"),
     translate("Phrases", "measured 1RM %1"),
-    translate("Phrases", "unclear, leaning up"),
     translate("Phrases", "unclear, leaning to better"),
     translate("Phrases", "unclear, leaning to worse"),
-    translate("Phrases", "unclear, leaning down"),
     translate("Phrases", "%1 % %2"),
     translate("Phrases", "sets of one athlete resemble each other: the limits and the interval of "
                          "the bias count athletes, not sets"),
@@ -521,8 +519,8 @@ inline constexpr std::string_view reasons[]{
         "Phrases",
         "the same loads each time, or one load near 80 % of the max, end that doubt in a change"),
     translate("Phrases", "the same loads each time end that doubt in a change"),
-    translate("Phrases", "%1: such tests show from %2 m/s up"),
-    translate("Phrases", "%1: such tests show from %2 up"),
+    translate("Phrases", "%1: a change is clear from %2 m/s up"),
+    translate("Phrases", "%1: a change is clear from %2 up"),
     translate("Phrases", "as if lines were straight"),
     translate("Phrases", "bend allowance in"),
     translate(
@@ -566,7 +564,7 @@ inline constexpr std::string_view reasons[]{
     translate("Phrases", "of the estimated 1RM none: it cannot be bounded"),
     translate("Phrases", "this test and one by the first ladder can show: %1; smaller changes will "
                          "stay unclear, whatever the athlete did"),
-    translate("Phrases", "%1; shows from %2"),
+    translate("Phrases", "%1; clear from %2"),
     translate("Phrases", "the lift moves the body, and the session has no body mass"),
     translate("Phrases", "the surface changed (%1, then %2): part of the change may be its doing"),
     translate("Phrases", "the device changed (%1, then %2): part of the change may be its doing"),
@@ -595,9 +593,10 @@ inline constexpr std::string_view reasons[]{
                          "change may be that."),
     translate("Phrases", "%1 in %2"),
     translate("Phrases", "none in %1"),
-    translate("Phrases",
-              "Of %1 readings against %2, %3 are better or worse: %4; had nothing changed, about "
-              "%5 would be. All of them taken as one family (Holm), %6 would stand."),
+    translate(
+        "Phrases",
+        "%1 of %2 readings against %3 are better or worse (%4); chance alone gives %5. As one "
+        "family (Holm) %6 stand."),
     translate("Phrases", "%1 was not lifted on %2"),
     translate("Phrases",
               "measured by another device (%1, then %2), and no study says how the two differ"),

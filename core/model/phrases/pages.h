@@ -57,14 +57,14 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "> m: by more than the smallest change that matters."),
     translate("Phrases", "< m: certain, but less than the smallest change that matters."),
     translate("Phrases", "Without a bar in the chart: %1."),
-    translate("Phrases",
-              "Intervals are of this one change; overview and whole season read all blocks "
-              "at once: better here may be unclear there."),
-    translate("Phrases", "Each interval is for one athlete's change alone."),
-    translate("Phrases",
-              "Intervals of a measure hold for every block against %1 at once. Battery and "
-              "Comparison read one change alone, so theirs may be narrower: what is unclear here "
-              "may be better or worse there."),
+    translate("Phrases", "all blocks at once"),
+    translate("Phrases", "each change alone"),
+    translate("Phrases", "day against day, each change alone"),
+    translate("Phrases", "block against block, each change alone"),
+    translate("Phrases", "Each change alone. Overview, Whole season and Season read all blocks at "
+                         "once: their readings may differ."),
+    translate("Phrases", "All blocks at once. Comparison, Battery and Changes read each change "
+                         "alone: their readings may differ."),
     translate("Phrases", "%1: typical error %2 %3, %4"),
     translate("Phrases", "%1: smallest change that matters %2 %3, %4"),
     translate("Phrases", "Left out, for it cannot be read: %1"),
@@ -82,21 +82,21 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "at %1 nothing is read against %2"),
     translate("Phrases", "at %1, of %2 sessions read against %3, %4 better, %5 worse, %6 held, %7 "
                          "unclear"),
-    translate("Phrases", "at %1, blocks against %2, %3"),
+    translate("Phrases", "at %1, blocks against %2 (%3), %4"),
     translate("Phrases", "%1 m/s per week"),
     translate("Phrases", "%1 m/s per week (%2 % %3 to %4)"),
     translate("Phrases", "the blocks' readings hold together over the season at %1 % (Dunnett); so "
                          "do those of the sessions before the newest"),
     translate("Phrases", "no trend within %1: %2"),
     translate("Phrases", "trend within %1 over %2 sessions: %3"),
-    translate("Phrases", "%1 unclear, leaning up"),
-    translate("Phrases", "%1 unclear, leaning down"),
+    translate("Phrases", "%1 unclear, leaning to better"),
+    translate("Phrases", "%1 unclear, leaning to worse"),
     translate("Phrases", "%1: no figure, %2"),
     translate("Phrases", "%1: %2 m/s, 1 session"),
     translate("Phrases", "%1: mean %2 m/s, %3 sessions"),
     translate("Phrases", "%1; the baseline"),
     translate("Phrases", "%1; no reading, %2"),
-    translate("Phrases", "%1; against %2 %3 m/s (%4 to %5), %6"),
+    translate("Phrases", "%1; against %2 (%7) %3 m/s (%4 to %5), %6"),
     translate("Phrases", "the lift"),
     translate("Phrases", "%1 was not possible on %2"),
     translate("Phrases", "Trend over %1 sessions: %2 m/s per week, %3 m/s per month."),
@@ -105,7 +105,8 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "extrapolated: the load lies beyond that session's loads"),
     translate("Phrases", "the device's bias against the baseline's, %1 m/s, is taken off in "
                          "change, trend and chart"),
-    translate("Phrases", "%1 better, %2 worse, %3 held, %4 unclear, %5 without a figure."),
+    translate("Phrases",
+              "Each change alone: %1 better, %2 worse, %3 held, %4 unclear, %5 without a figure."),
     translate(
         "Phrases",
         "Of a block or a stretch of days all sessions are made one, of a date the nearest that "
@@ -184,16 +185,16 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "%1? The lightest load of today and last time is %2."),
     translate("Phrases", "without a figure: %1"),
     translate("Phrases", "without a figure: %1 and %2 more"),
-    translate("Phrases", "of %1 readings, %2"),
+    translate("Phrases", "of %1 readings (%2), %3"),
     translate("Phrases", "%1 (%2)"),
-    translate("Phrases", "%1 (leaning up: %2; shows from %3)"),
-    translate("Phrases", "%1 (leaning down: %2; shows from %3)"),
-    translate("Phrases", "%1 (%2; shows from %3)"),
+    translate("Phrases", "%1 (leaning to better: %2; clear from %3)"),
+    translate("Phrases", "%1 (leaning to worse: %2; clear from %3)"),
+    translate("Phrases", "%1 (%2; clear from %3)"),
     translate("Phrases", "No measure was made in two of these blocks: nothing can be compared."),
     translate("Phrases", "from %1 to %2 no change can be read"),
-    translate("Phrases", "from %1 to %2, %3"),
-    translate("Phrases", "Of %1 readings %2 are better or worse; had nothing changed, about %3 "
-                         "would be. All of them taken as one family (Holm), %4 would stand."),
+    translate("Phrases", "from %1 to %2 (%3), %4"),
+    translate("Phrases", "%1 of %2 readings are better or worse; chance alone gives %3. As one "
+                         "family (Holm) %4 stand."),
     translate("Phrases", "1 session lies in none of these blocks"),
     translate("Phrases", "a change is of as many reps on both sides, and of what both blocks hold: "
                          "it need not be the difference of the two figures"),
@@ -250,8 +251,8 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "no day has a line that reaches a max"),
     translate("Phrases", "no figure in %1 to count from"),
     translate("Phrases", "body mass"),
-    translate("Phrases", "Over all that was asked %1 of %2 readings are better or worse; had "
-                         "nothing changed, about %3 would be."),
+    translate("Phrases", "Over all that was asked %1 of %2 readings are better or worse; chance "
+                         "alone gives %3."),
     translate("Phrases", "Mean change of %1 athletes %2 (%3 to %4): %5. Beyond their own noise "
                          "their changes differ by an SD of %6."),
     translate("Phrases", "Mean change of %1 athletes %2 (%3 to %4): %5. Their changes differ by no "

@@ -303,9 +303,12 @@ void BeforeAfterView::show(const questions::BatteryAnswer& answer) {
     m_alone->setVisible(!battery.forest.empty());
     std::vector<TextTable::Row> rows;
     for (const page::BatteryRow& r : page::batteryRows(battery)) {
-        TextTable::Row row{.cells = {r.test, r.before, r.after, r.change, r.percent, r.interval,
-                                     r.error, r.reading, r.remark},
-                           .explanation = r.remark};
+        TextTable::Row row{
+            .cells = {r.test, r.before, r.after, r.change, r.percent, r.interval, r.error,
+                      r.reading, r.remark},
+            .explanation =
+                (readAlone(tr("%1 interval").arg(levelText(battery.level))) + u'\n' + r.remark)
+                    .trimmed()};
         if (r.noFigure)
             row.quiet = {3, 4, 5, 6, 7};
         rows.push_back(std::move(row));

@@ -187,7 +187,8 @@ void ComparisonView::showTables(const Comparison& c, const PageHeader& header) {
     for (const page::LoadRow& r : page::loadRows(c, header.unit))
         rows.push_back(
             {.cells = {r.load, r.from, r.to, r.change, r.readingInterval, r.smallest, r.reading},
-             .explanation = tr("%1, as if lines were straight: %2 m/s; these two days only: %3 m/s")
+             .explanation = readAlone(tr("%1 interval").arg(level)) + u'\n' +
+                            tr("%1, as if lines were straight: %2 m/s; these two days only: %3 m/s")
                                 .arg(level, r.straight, r.twoDays)});
     m_byLoad->setTable({tr("Load, %1").arg(unit), tr("Before"), tr("After"), tr("Change"),
                         tr("%1 interval").arg(level), tr("Smallest"), tr("Reading")},

@@ -66,6 +66,7 @@ QBoxLayout* HistoryPage::buildTop() {
         {tr("One lift, this athlete's"), tr("One lift, everybody's"), tr("Every lift and test")});
     m_whose->setCurrentIndex(EverythingOf);
     m_whose->setAccessibleName(tr("Whose sessions"));
+    m_whose->setObjectName(u"whose"_s);
     m_find->setPlaceholderText(tr("date, block, lift, device, note"));
     m_find->setClearButtonEnabled(true);
     fitPlaceholder(*m_find);
@@ -163,6 +164,7 @@ void HistoryPage::connectParts() {
     connect(m_find, &QLineEdit::returnPressed, this, readAnew);
     connect(m_findSoon, &QTimer::timeout, this, readAnew);
     connect(m_whose, &QComboBox::currentIndexChanged, this, readAnew);
+    connect(m_whose, &QComboBox::currentIndexChanged, this, &TaskPage::ofLiftChanged);
     connect(m_model, &HistoryModel::failed, this, &TaskPage::message);
 }
 

@@ -30,6 +30,7 @@ public:
 
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;
+    bool isOfLift() const override { return !showsEverything(); }
 
     /// Takes the session out of the log, as one step that undo brings back. Throws LogError.
     void deleteSession(SessionId session);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/overview/matrixfigure.h"
 
+#include "core/answers/method.h"
 #include "core/answers/readingwords.h"
 #include "ui/words/format.h"
 #include "ui/words/readable.h"
@@ -52,7 +53,9 @@ QString shortWord(const CellChange& change, LoadUnit unit) {
 /// "Against Autumn: better, +0.049 m/s (+0.016 to +0.082)."
 QString changeSentence(const SeasonMatrix& matrix, const Measure& measure, const CellChange& change,
                        LoadUnit unit) {
-    const QString from = periodText(matrix.blocks[change.from].block.name);
+    const QString from = MatrixText::tr("%1 (%2)", "a block, how many are read together")
+                             .arg(periodText(matrix.blocks[change.from].block.name),
+                                  said(answers::heldAgainst(matrix.allAtOnce())));
     const QString words = changeWords(measure, change, unit);
     if (!change.why.empty())
         return MatrixText::tr("Against %1: no reading, %2.").arg(from, words);

@@ -50,7 +50,7 @@ struct MatrixCellFigure {
     CellMark mark = CellMark::Figure;
     QString reading{}; ///< "better", "not comparable"; or the reason
     QString brief{};   ///< instead of a reason that has no room: "no reading"
-    QString words{};   ///< the reading in full: "unclear, leaning up; shows from 0.055"
+    QString words{};   ///< the reading in full: "unclear, leaning to better; clear from 0.055"
     QString before{};  ///< "against Autumn: held"; empty where that is the same question
     CellMark beforeMark = CellMark::Figure;
     std::optional<Step> step{}; ///< against the chosen block
@@ -98,7 +98,8 @@ QString measureUnit(const answers::Measure& measure, LoadUnit unit);
 std::optional<Step> stepOf(const answers::Measure& measure, const answers::CellChange& change);
 /// What a change says at a glance.
 CellMark markOf(const answers::Measure& measure, const answers::CellChange& change);
-/// "better", "unclear, leaning up; shows from 0.055", "not comparable", or why there is no reading.
+/// "better", "unclear, leaning to better; clear from 0.055", "not comparable", or why there is no
+/// reading.
 QString changeWords(const answers::Measure& measure, const answers::CellChange& change,
                     LoadUnit unit);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/overview/overviewtable.h"
 
+#include "core/answers/method.h"
 #include "ui/athlete/overview/matrixheads.h"
 #include "ui/athlete/overview/steppaint.h"
 #include "ui/parts/rowtable.h"
@@ -67,6 +68,9 @@ OverviewLine lineOf(const answers::SeasonMatrix& matrix, const answers::Overview
         line.cells << measureChange(measure, row.step->read.besideInterval(), unit)
                    << measureRange(measure, row.step->read.interval, unit);
         line.mark = markOf(measure, *row.step);
+        line.tip = OverviewText::tr("%1: %2 interval (%3)", "a change, its level, held against")
+                       .arg(line.cells.front(), levelText(matrix.level),
+                            said(answers::heldAgainst(matrix.allAtOnce())));
         line.step = stepOf(measure, *row.step);
     } else {
         line.cells << QString() << QString();
@@ -173,7 +177,8 @@ void OverviewRows::setLines(OverviewTable table) {
     std::vector<Row> rows;
     for (const OverviewLine& line : table.lines)
         rows.push_back({.cells = line.cells,
-                        .strong = line.mark == CellMark::Better || line.mark == CellMark::Worse});
+                        .strong = line.mark == CellMark::Better || line.mark == CellMark::Worse,
+                        .explanation = line.tip});
     m_table = std::move(table);
     setTable(m_table.headings, std::move(rows), QList<int>{1, 2, 3});
 }

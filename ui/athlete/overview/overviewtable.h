@@ -19,6 +19,7 @@ struct OverviewLine {
     QStringList cells{}; ///< measure, from, to, change, its interval, reading or why
     std::optional<Step> step{};
     CellMark mark = CellMark::Figure;
+    QString tip{};                ///< what its interval is held against
     bool firstOfStanding = false; ///< a rule stands above
 };
 

@@ -72,9 +72,8 @@ SeasonNotes seasonNotes(const AskedSeason& asked, LoadUnit unit) {
         notes.beware << said(asSentence(note.words), unit);
     for (const Words& each : matrix.story)
         notes.story << said(asSentence(each), unit);
-    if (matrix.blocks.size() > 2)
-        notes.intervals = said(
-            answers::intervalsOfBlocks(periodWords(matrix.blocks[matrix.chosen].block.name)), unit);
+    if (matrix.allAtOnce())
+        notes.intervals = said(answers::intervalsOfBlocks());
     if (!matrix.chance.empty())
         notes.chance << said(asSentence(matrix.chance), unit);
     for (const Words& each : matrix.design)

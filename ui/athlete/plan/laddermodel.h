@@ -22,6 +22,7 @@ public:
 
 private:
     QStringList cells(std::size_t row, LoadUnit unit) const;
+    QString explanation(std::size_t row) const;
 
     std::optional<answers::NextTest> m_next;
 };

@@ -72,7 +72,13 @@ void NextTestPane::build() {
         m_model, tr("Ladders for the next test, best first"),
         {.compact = true,
          .giving = {PlanLadderModel::Name, PlanLadderModel::Loads, PlanLadderModel::FirstCheckLoad,
-                    PlanLadderModel::FirstCheckLoad + 1, PlanLadderModel::FirstCheckLoad + 2}});
+                    PlanLadderModel::FirstCheckLoad + 1, PlanLadderModel::FirstCheckLoad + 2,
+                    PlanLadderModel::FirstCheckLoad + 3},
+         // The loads to put on and what the 1RM gets from them stay.
+         .leaving = {PlanLadderModel::Heaviest, PlanLadderModel::FirstCheckLoad + 3,
+                     PlanLadderModel::FirstCheckLoad + 2, PlanLadderModel::FirstCheckLoad + 1,
+                     PlanLadderModel::FirstCheckLoad, PlanLadderModel::OneRmChange}});
+    m_table->setObjectName(u"ladders"_s);
     auto* inside = new QWidget;
     auto* layout = new QVBoxLayout(inside);
     layout->setContentsMargins(0, 0, 8, 0);
@@ -152,6 +158,7 @@ void NextTestPane::ask(const Question& q) {
         beware = beware || !m_model->index(row, last).data().toString().isEmpty();
     for (int column = 0; column <= last; ++column)
         m_table->setColumnHidden(column, column == last && !beware);
+    shareWidth(*m_table);
     showWhole(m_table);
     m_chart->setData({.curve = next->curve, .byOneRm = next->byOneRm, .unit = q.unit});
     QStringList told = said(answers::nextTestWords(*next), q.unit);

@@ -2,6 +2,7 @@
 #include "ui/athlete/plan/planmodel.h"
 
 #include "core/answers/plansummary.h"
+#include "ui/parts/rowtable.h"
 #include "ui/words/planwords.h"
 #include "ui/words/said.h"
 
@@ -20,6 +21,7 @@ void PlanModel::setPlan(std::optional<answers::Plan> plan, LoadUnit unit,
                          tr("Stop at")};
     if (!related.empty())
         headings << relation;
+    headings = inTwoLines(headings); // a column is as wide as its figures
     std::vector<Row> rows;
     for (std::size_t i = 0; m_plan && i < m_plan->loads.size(); ++i) {
         const answers::PlannedLoad& load = m_plan->loads[i];

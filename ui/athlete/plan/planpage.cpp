@@ -89,11 +89,13 @@ void PlanPage::build() {
     m_sentence->setAccessibleDescription(tr("What is planned"));
     m_borrowed->setAccessibleDescription(tr("Borrowed from earlier sessions"));
     m_cautions->setAccessibleDescription(tr("Cautions"));
-    m_table = rowTable(m_model, tr("Loads that can be built"), {.compact = true, .wraps = false});
+    // Plates wrap, and are never cut: what a load is of a 1RM that nobody lifted goes first.
+    m_table = rowTable(m_model, tr("Loads that can be built"),
+                       {.compact = true,
+                        .giving = {PlanModel::PerSide, PlanModel::Speed, PlanModel::Related},
+                        .leaving = {PlanModel::Percent, PlanModel::Related}});
+    m_table->setObjectName(u"loads"_s);
     m_chart->setSpokenText(tr("The line that is planned from, and what can be built on it"));
-    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    // By the rows in sight: the plates of the heaviest loads would push the speeds out of view.
-    m_table->horizontalHeader()->setResizeContentsPrecision(0);
 
     auto* split = new QSplitter(Qt::Vertical);
     split->setChildrenCollapsible(false);
@@ -141,8 +143,6 @@ void PlanPage::resizeEvent(QResizeEvent* event) {
 
 void PlanPage::connectParts() {
     connect(m_form, &PlanForm::changed, this, [this] { ask(); });
-    connect(m_table->verticalScrollBar(), &QScrollBar::valueChanged, m_table,
-            &QTableView::resizeColumnsToContents);
     connect(m_form, &PlanForm::newEquipmentWanted, this, [this] { editEquipment({}); });
     connect(m_form, &PlanForm::changeEquipmentWanted, this,
             [this](EquipmentId id) { editEquipment(id); });

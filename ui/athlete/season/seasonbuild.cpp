@@ -26,6 +26,7 @@ QWidget* SeasonPage::buildChoices() {
     m_loads = new QComboBox;
     m_loads->setAccessibleName(tr("Load to follow"));
     m_baselines = new QComboBox;
+    m_baselines->setObjectName(QStringLiteral("baseline"));
     m_baselines->setAccessibleName(tr("Baseline: a session or a block"));
     auto* box = new QWidget;
     auto* row = new QHBoxLayout(box);

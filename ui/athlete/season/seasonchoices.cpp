@@ -29,4 +29,19 @@ std::vector<std::pair<Mass, bool>> loadsToFollow(const questions::Background& ab
     return loads;
 }
 
+std::optional<BlockId> firstBlock(const std::vector<Stored<BlockId, Block>>& blocks,
+                                  const std::vector<LiftSession>& sessions) {
+    const auto inside = [](const Block& block) {
+        return [&block](const LiftSession& session) { return block.holds(session.date); };
+    };
+    const Stored<BlockId, Block>* first = nullptr;
+    for (const auto& block : blocks)
+        if (std::ranges::any_of(sessions, inside(block.value)) &&
+            (!first || block.value.first < first->value.first))
+            first = &block;
+    if (!first || std::ranges::all_of(sessions, inside(first->value)))
+        return std::nullopt;
+    return first->id;
+}
+
 } // namespace slopebook::ui

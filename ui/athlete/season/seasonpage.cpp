@@ -172,8 +172,12 @@ void SeasonPage::ask() {
         }
         if (m_baseline && m_baselines->findData(keyOf(*m_baseline)) < 0)
             m_baseline.reset();
+        std::optional<questions::Baseline> baseline = m_baseline;
+        if (!baseline)
+            if (const auto block = firstBlock(m_blocks, m_about->sessions))
+                baseline = *block;
         const auto season = questions::seasonOf(m_logbook.log(), m_logbook.context(*m_lift),
-                                                *m_about, *m_load, m_baseline);
+                                                *m_about, *m_load, baseline);
         if (season)
             showSeason(*season);
         else

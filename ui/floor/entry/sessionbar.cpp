@@ -14,6 +14,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScopedValueRollback>
 #include <QSignalBlocker>
 
 #include <algorithm>
@@ -26,7 +27,7 @@ namespace {
 // between is one session, of the day that it began on.
 constexpr std::chrono::hours longestBreak{2};
 
-void addLabelled(QHBoxLayout* row, const QString& label, QWidget* field, int stretch) {
+QLabel* addLabelled(QHBoxLayout* row, const QString& label, QWidget* field, int stretch) {
     auto* caption = new QLabel(label);
     caption->setBuddy(field);
     QString name = label;
@@ -34,7 +35,12 @@ void addLabelled(QHBoxLayout* row, const QString& label, QWidget* field, int str
     field->setMinimumHeight(fingerSize);
     row->addWidget(caption);
     row->addWidget(field, stretch);
+    return caption;
 }
+
+constexpr int leastPlace = 90; // px
+constexpr int mostPlace = 320; // of a longer one the beginning is read, and all of it in the tip
+constexpr int aroundText = 18; // px of a field: its frame, and air on both sides
 } // namespace
 
 SessionBar::SessionBar(Logbook& logbook, Clock clock, QWidget* parent)
@@ -54,7 +60,8 @@ void SessionBar::build() {
     m_device->setObjectName(QStringLiteral("device"));
     m_device->setMinimumContentsLength(9);
     m_place = new QLineEdit;
-    m_place->setMinimumWidth(90);
+    m_place->setMinimumWidth(leastPlace);
+    m_place->setObjectName(QStringLiteral("sessionPlace"));
     m_bodyMass = new QLineEdit;
     m_bodyMass->setObjectName(QStringLiteral("bodyMass"));
     m_bodyMass->setFixedWidth(
@@ -67,8 +74,8 @@ void SessionBar::build() {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(4); // a place is read whole
-    addLabelled(row, tr("Sessi&on"), m_sessions, 1);
-    addLabelled(row, tr("Da&te"), m_date, 0);
+    m_sessionCaption = addLabelled(row, tr("Sessi&on"), m_sessions, 1);
+    m_dateCaption = addLabelled(row, tr("Da&te"), m_date, 0);
     addLabelled(row, tr("&Device"), m_device, 2);
     addLabelled(row, tr("&Place"), m_place, 3);
     const QString unit = unitName(m_logbook.loadUnit());
@@ -101,6 +108,49 @@ void SessionBar::connectFields() {
     connect(m_details, &QPushButton::clicked, this, &SessionBar::detailsWanted);
     for (QWidget* field : std::array<QWidget*, 4>{m_date, m_device, m_place, m_bodyMass})
         field->installEventFilter(this);
+}
+
+void SessionBar::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fitPlace();
+}
+
+// To show a part lays out what is above this bar at once, which may give it another width: what is
+// to be shown is reckoned first, and what comes of it is looked at later.
+void SessionBar::fitPlace() {
+    if (m_isFitting)
+        return;
+    const QScopedValueRollback fitting(m_isFitting, true);
+    const int had = width();
+    const QList<QWidget*> saidTwice = m_session // it is called by its day
+                                          ? QList<QWidget*>{m_dateCaption, m_date}
+                                          : QList<QWidget*>{m_dateCaption, m_sessionCaption};
+    const int wanted =
+        std::min(m_place->fontMetrics().horizontalAdvance(m_place->text()) + aroundText, mostPlace);
+    const auto breadth = [this](const QWidget* part) {
+        return std::max(part->minimumWidth(), part->minimumSizeHint().width()) +
+               layout()->spacing();
+    };
+    // Room for the place with every part there, and all else as narrow as it goes.
+    int room = had - layout()->minimumSize().width() + m_place->minimumWidth();
+    for (const QWidget* part : {static_cast<QWidget*>(m_dateCaption), static_cast<QWidget*>(m_date),
+                                static_cast<QWidget*>(m_sessionCaption)})
+        if (part->isHidden())
+            room -= breadth(part);
+    for (QWidget* part : {static_cast<QWidget*>(m_dateCaption), static_cast<QWidget*>(m_date),
+                          static_cast<QWidget*>(m_sessionCaption)}) {
+        const bool goes = saidTwice.contains(part) && room < wanted && !part->hasFocus();
+        if (goes)
+            room += breadth(part);
+        if (part->isHidden() != goes)
+            part->setVisible(!goes);
+    }
+    const int place = std::clamp(room, leastPlace, std::max(leastPlace, wanted));
+    if (place != m_place->minimumWidth())
+        m_place->setMinimumWidth(place);
+    m_place->setToolTip(m_place->text());
+    if (width() != had)
+        QMetaObject::invokeMethod(this, &SessionBar::fitPlace, Qt::QueuedConnection);
 }
 
 bool SessionBar::eventFilter(QObject* field, QEvent* event) {
@@ -226,6 +276,7 @@ void SessionBar::setSession(std::optional<SessionId> session) {
 void SessionBar::fitButtons() {
     m_start->setVisible(!m_session);
     m_details->setVisible(m_session.has_value());
+    fitPlace();
 }
 
 void SessionBar::fillSessions() {

@@ -62,6 +62,7 @@ Q_SIGNALS:
 
 protected:
     bool eventFilter(QObject* field, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     static constexpr int addDeviceItem = -1; // no device of a log has this key
@@ -78,6 +79,8 @@ private:
     Conditions lastConditions(std::span<const Stored<SessionId, SessionHead>> sessions) const;
     void showNew();
     void fitButtons();
+    /// The place is read whole: where there is no room, what is told twice gives way.
+    void fitPlace();
     SessionHead newHead() const;
     std::optional<DeviceId> chosenDevice() const;
     Conditions typedConditions() const;
@@ -115,6 +118,8 @@ private:
     bool m_asking = false; ///< a question is to be answered, or on its way
     QComboBox* m_sessions;
     DayEdit* m_date;
+    bool m_isFitting = false;
+    QLabel *m_sessionCaption, *m_dateCaption;
     QComboBox* m_device;
     QLineEdit* m_place;
     QLineEdit* m_bodyMass;

@@ -208,6 +208,7 @@ void SessionBar::offer(const Conditions& conditions, bool keepPlace) {
     m_place->setText(text(conditions.place));
     if (!m_place->hasFocus())
         m_place->setCursorPosition(0); // its beginning is read
+    fitPlace();
 }
 
 /// Of the athlete's sessions of the lift the newest that says anything.

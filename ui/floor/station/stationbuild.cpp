@@ -2,7 +2,9 @@
 // How the station's page is laid out.
 #include "ui/floor/station/bodyfield.h"
 #include "ui/floor/station/stationpage.h"
+#include "ui/parts/cautions.h"
 #include "ui/parts/fingers.h"
+#include "ui/parts/givesway.h"
 #include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
@@ -72,6 +74,7 @@ void StationPage::build() {
     layout->setContentsMargins(8, 8, 8, 8);
     layout->addLayout(m_strip);
     layout->addWidget(split, 1);
+    layout->addWidget(new GivesWay(new CautionLabel, 1));
 }
 
 QWidget* StationPage::buildRoster() {

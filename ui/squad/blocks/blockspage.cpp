@@ -27,6 +27,8 @@ QString joined(const QStringList& words) {
     return words.join(QStringLiteral(", "));
 }
 
+constexpr int missingColumn = 6, trainedColumn = 7, noteColumn = 8;
+
 /// Not less than its lanes need: what is set here stands before its own least height.
 void giveRoom(Timeline& timeline, const QWidget& page) {
     timeline.setMinimumHeight(std::max(pictureHeight(page), timeline.minimumSizeHint().height()));
@@ -45,8 +47,9 @@ void BlocksPage::build() {
     m_timeline = new Timeline(m_logbook.loadUnit());
     m_blockRows = new TextTable(this);
     m_sessionRows = new TextTable(this);
-    const RowStyle style{.compact = true, .growing = true}; // what was missing is read whole
+    RowStyle style{.compact = true, .growing = true, .told = {trainedColumn, noteColumn}};
     m_blockTable = rowTable(m_blockRows, tr("Training blocks"), style);
+    style.told.clear();
     m_blockTable->setObjectName(QStringLiteral("blocks"));
     m_sessionTable = rowTable(m_sessionRows, tr("Sessions of the selected block"), style);
     const auto share = [](QTableView* table, std::initializer_list<int> stretched) {
@@ -57,7 +60,9 @@ void BlocksPage::build() {
     m_blockRows->setTable(blockColumns(), {}, 3, 6);
     m_sessionRows->setTable(sessionColumns(), {}, 9, 9);
     m_sessionTable->setMinimumHeight(90);
-    share(m_blockTable, {6, 7, 8});
+    share(m_blockTable, {missingColumn});
+    for (const int column : {trainedColumn, noteColumn}) // they stand in the picture
+        m_blockTable->setColumnHidden(column, true);
     share(m_sessionTable, {1, 2});
     m_title = new QLabel;
     m_title->setBuddy(m_sessionTable);

@@ -255,7 +255,9 @@ void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest
     painter.setFont(charts::chartFont(textSize));
     if (data.rows.empty()) {
         painter.setPen(ground.quiet);
-        painter.drawText(target, Qt::AlignCenter, SquadForestWords::tr("Nobody to compare yet"));
+        painter.drawText(target, Qt::AlignCenter | Qt::TextWordWrap,
+                         data.empty.isEmpty() ? SquadForestWords::tr("Nobody to compare yet")
+                                              : data.empty);
         return;
     }
     const double side = sideRoom * textSize;
@@ -335,7 +337,7 @@ QSizeF SquadForestChart::paperSize() const {
 
 charts::FigureTable SquadForestChart::figures() const {
     charts::FigureTable table{.headings = {SquadForestWords::tr("Athlete"), m_data.title,
-                                           SquadForestWords::tr("Interval"),
+                                           readAlone(SquadForestWords::tr("Interval")),
                                            SquadForestWords::tr("Drawn to all"),
                                            SquadForestWords::tr("Reading")}};
     const int decimals = m_data.scale.decimals() + 1;

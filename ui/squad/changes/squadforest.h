@@ -36,6 +36,7 @@ struct SquadForest {
     std::optional<SquadForestRow> all{}; ///< the mean of all, below them
     charts::Scale scale{};
     QString title{}; ///< of the axis
+    QString empty{}; ///< what stands there without rows, if not that nobody can be compared
     double level = 0.95;
     friend bool operator==(const SquadForest&, const SquadForest&) = default;
 };

@@ -107,6 +107,7 @@ void SquadPage::build() {
     m_sentence->setObjectName(u"sentence"_s);
     m_sentence->setAccessibleDescription(tr("What the squad did"));
     m_counts = new QLabel;
+    m_counts->setObjectName(QStringLiteral("counts"));
     m_counts->setAccessibleDescription(tr("Readings counted"));
     m_notes = new QLabel;
     m_notes->setAccessibleDescription(tr("Notes"));
@@ -264,7 +265,8 @@ void SquadPage::ask() {
     });
     m_job.waitFor(mostlyDoneIn);
     if (m_job.running()) {
-        showNothing(tr("Comparing the squad\u2026"));
+        // Nobody is said to be missing before it is known.
+        showNothing(tr("Comparing the squad\u2026"), tr("Still at work"));
         showWork(true);
     }
 }
@@ -313,7 +315,7 @@ void SquadPage::showPart(int part) {
     m_view->setColumnHidden(smallestColumn, true); // told in the row's tip, and drawn
     restToReading(*m_view);
     m_chart->setData(squadForest(shown, m_squad->level, m_logbook.loadUnit()));
-    m_counts->setText(tr("%1, %2 to %3: %4")
+    m_counts->setText(tr("%1, %2 to %3. %4")
                           .arg(partName(shown, m_logbook.loadUnit()), text(m_squad->from.name),
                                text(m_squad->to.name),
                                said(answers::countWords(shown), m_logbook.loadUnit())));
@@ -325,12 +327,12 @@ void SquadPage::showPart(int part) {
     m_compare->setEnabled(false);
 }
 
-void SquadPage::showNothing(const QString& why) {
+void SquadPage::showNothing(const QString& why, const QString& inPlace) {
     m_squad.reset();
     m_part->clear();
     m_part->setEnabled(false);
     m_table->setTable({}, {}, 0, 0);
-    m_chart->setData({});
+    m_chart->setData({.empty = inPlace.isEmpty() ? tr("Nothing compared") : inPlace});
     m_sentence->setText(why);
     m_sentence->show();
     m_counts->clear();

@@ -61,7 +61,8 @@ private:
     void answered();
     void showWork(bool working);
     void fillParts();
-    void showNothing(const QString& why);
+    /// inPlace: what stands where the picture would, if not that nothing is compared.
+    void showNothing(const QString& why, const QString& inPlace = {});
     const answers::SquadRow* currentRow() const;
     void openCurrent();
     void compareCurrent();

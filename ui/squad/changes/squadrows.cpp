@@ -89,7 +89,7 @@ std::vector<TextTable::Row> squadRows(const answers::SquadPart& part, double lev
                       drawn ? signedNumber(scaled(drawn->drawn), decimalsOf(part)) : u"–"_s, mass,
                       unit);
             row.cells << readingCell(part, r, unit);
-            QStringList told;
+            QStringList told{readAlone(SquadRows::tr("%1 interval").arg(levelText(level)))};
             if (drawn)
                 told << SquadRows::tr("Drawn to all %1 (%2)")
                             .arg(signedNumber(scaled(drawn->drawn), decimalsOf(part)),
@@ -134,7 +134,7 @@ QStringList squadNotes(const answers::Squad& squad, LoadUnit unit) {
     QStringList notes{said(answers::squadChanceWords(squad), unit)};
     for (const answers::Note& note : squad.notes)
         notes << said(asSentence(note.words), unit);
-    notes << said(answers::intervalsOfOneAthlete()) << said(answers::squadMethod());
+    notes << said(answers::intervalsOfOneChange()) << said(answers::squadMethod());
     return notes;
 }
 

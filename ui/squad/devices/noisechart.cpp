@@ -107,7 +107,7 @@ void NoiseChart::paintChart(QPainter& painter, const QRectF& target, const look:
         const QFontMetricsF metrics(painter.font());
         painter.setPen(ground.ink);
         const double left = f.area.right() + 0.4 * textSize;
-        painter.drawText(QPointF(left, y - metrics.descent()), NoiseChartWords::tr("in use, all"));
+        painter.drawText(QPointF(left, y - metrics.descent()), NoiseChartWords::tr("all athletes"));
         painter.drawText(QPointF(left, y + metrics.ascent()), number(*m_data.inUse, 3));
     }
     for (const NoiseData::At& at : m_data.loads) {

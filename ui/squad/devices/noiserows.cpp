@@ -65,7 +65,7 @@ TextTable::Row inUseRow(const questions::NoiseGroup& group) {
     QStringList cells = head(group);
     const bool any = group.inUse.origin != answers::DayNoise::Origin::None;
     const double found = std::sqrt(group.inUse.variance.value);
-    cells << NoiseWords::tr("whole line, from day to day (in use)")
+    cells << NoiseWords::tr("whole line, from day to day")
           << (group.inUse.pairs > 0 ? QString::number(group.inUse.pairs) : u"–"_s)
           << (any && found >= 0.00005 ? number(found, 4)
               : any                   ? NoiseWords::tr("none found")

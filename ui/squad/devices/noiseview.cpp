@@ -23,7 +23,8 @@
 namespace slopebook::ui {
 
 namespace {
-constexpr int liftColumn = 0, deviceColumn = 1, atColumn = 3, smallestChange = 9, sourceColumn = 10;
+constexpr int liftColumn = 0, deviceColumn = 1, atColumn = 3, cvColumn = 7, cvLogColumn = 8,
+              smallestChange = 9, sourceColumn = 10;
 constexpr std::size_t readOneByOne = 50; // more athletes than that are read as a list
 
 std::map<AthleteId, QString> namesIn(const log::Log& log,
@@ -61,7 +62,9 @@ void NoiseView::build() {
     m_noise = new TextTable(this);
     m_repeats = new TextTable(this);
     m_noiseView = rowTable(m_noise, tr("Noise by lift, device and load"),
-                           {.lastTakesRest = true, .giving = {atColumn, deviceColumn, liftColumn}});
+                           {.lastTakesRest = true,
+                            .giving = {atColumn, deviceColumn, liftColumn},
+                            .told = {cvColumn, cvLogColumn}});
     m_noiseView->setObjectName(QStringLiteral("noise"));
     m_repeatView = textRowTable(m_repeats, tr("Repeat tests used"));
     auto* split = new QSplitter(Qt::Vertical);
@@ -128,6 +131,8 @@ void NoiseView::reload() {
         // first: the others share the room once there are rows.
         for (const int column : {liftColumn, sourceColumn})
             m_noiseView->setColumnHidden(column, !m_every->isChecked());
+        for (const int column : {cvColumn, cvLogColumn}) // in the row's tip
+            m_noiseView->setColumnHidden(column, true);
         m_noise->setTable(headings, noiseRows(groups, m_logbook.loadUnit()), 4, 10);
         m_repeats->setTable(repeatHeadings(), repeatRows(groups, names), 5, 6);
         const WidthsFirst widths(*m_repeatView); // a log may hold thousands of repeat tests
