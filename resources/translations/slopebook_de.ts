@@ -1759,6 +1759,10 @@
         <source>%1 with days and bend; change too</source>
         <translation>%1 mit Tagen und Krümmung; auch die Änderung</translation>
     </message>
+    <message>
+        <source>Smallest that matters: %1 m/s</source>
+        <translation>Kleinste bedeutsame: %1 m/s</translation>
+    </message>
 </context>
 <context>
     <name>Pages</name>

@@ -19,6 +19,7 @@ PAGES = ["1 Session", "T Stations", "R Overview", "2 Lines", "3 History", "4 Com
 PARTS = {"Floor": 2, "Athlete": 8, "Squad": 4}  # and how many pages each has
 MAY_BE_SILENT = {"Messages", "Answer to the typed line"}  # nothing to say is nothing to hear
 WAIT = 60  # s; watched by the sanitizers a start takes some
+Atspi.set_timeout(WAIT * 1000, WAIT * 1000)  # a page is built when it is first shown, on a machine that does more
 
 
 def within(what):

@@ -118,15 +118,18 @@ private Q_SLOTS:
                                 << QString::fromUtf8(holds);
         };
         at("the chosen block", 0, 0, CellMark::Figure, "0.980", "read against this block");
-        at("held", 0, 1, CellMark::Held, "1.002", "Against Autumn: held");
-        at("better", 0, 2, CellMark::Better, "1.051", "Against Autumn: better");
-        at("and before that", 0, 2, CellMark::Better, "1.051", "Against Winter flood: unclear");
+        at("held", 0, 1, CellMark::Held, "1.002", "Against Autumn (all blocks at once): held");
+        at("better", 0, 2, CellMark::Better, "1.051",
+           "Against Autumn (all blocks at once): better");
+        at("and before that", 0, 2, CellMark::Better, "1.051",
+           "Against Winter flood (all blocks at once): unclear");
         at("worse", 1, 2, CellMark::Worse, "76.5", "−5.7 kg");
         at("unclear", 1, 1, CellMark::Unclear, "81.6", "clear from");
         at("not comparable", 2, 1, CellMark::NotComparable, "1.89", "concrete, then rubber");
         at("not possible", 3, 1, CellMark::NoFigure, "", "no figure, rig under water");
         at("not tested", 3, 2, CellMark::NoFigure, "", "not tested");
-        at("less is better", 4, 2, CellMark::Better, "3.0", "Against Autumn: better");
+        at("less is better", 4, 2, CellMark::Better, "3.0",
+           "Against Autumn (all blocks at once): better");
         at("nobody judges a body mass", 5, 1, CellMark::Figure, "72.0", "changed");
     }
     void everyCellIsTold() {

@@ -383,7 +383,9 @@ private Q_SLOTS:
                     continue;
                 const LiftSession &from = about.sessions.front(), &to = about.sessions.back();
                 const auto c = comparisonOf(log, about, from, to);
-                if (!c || !c->to.oneRm || answers::toPlanWith(*c->to.oneRm) == c->to.oneRm->toPlan)
+                const auto context = liftContext(log, lift);
+                const auto asked = profileOf(within(context, about, to.conditions.device), to);
+                if (!c || !asked || !asked->oneRm || !answers::plansCalibrated(*asked->oneRm))
                     continue;
                 const tests::Ran ran =
                     tests::runProgram({u"compare"_s, QString::fromStdString(m_sample.string()),

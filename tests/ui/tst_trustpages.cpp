@@ -495,8 +495,12 @@ void TestTrustPages::theSeasonOnPaper() {
     QString paper = QString::fromUtf8(reader.readAllStandardOutput());
     paper.replace(QChar(QChar::Nbsp), u' ');
     QVERIFY2(paper.count(u'\f') >= 2, qPrintable(QString::number(paper.count(u'\f'))));
-    const auto follow = followOf(log.book.log(), log.athletes[0], log.lift, Mass{60'000});
-    QString latest = signedRangeText(follow->sessions.back().change->read.interval, 3);
+    // A season is read against its first block.
+    const auto season =
+        seasonOf(log.book.log(), background(log.book.log(), log.athletes[0], log.lift),
+                 Mass{60'000}, Baseline{log.book.log().blocks().front().id});
+    QVERIFY(season);
+    QString latest = signedRangeText(season->follow.sessions.back().change->read.interval, 3);
     latest.replace(QChar(QChar::Nbsp), u' ');
     for (const QString& part : {u"Season: Lane 1, Bench pull"_s, u"At 60 kg"_s, u"Flood"_s,
                                 u"baseline"_s, u"m/s per week"_s, u"m/s per month"_s, latest,

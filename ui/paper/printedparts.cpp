@@ -24,24 +24,18 @@ namespace {
 
 using answers::Comparison;
 
-constexpr double chartTextSize = 7, labelWidth = 74, figureGap = 6,
+constexpr double smallSize = 7, textSize = 8, chartTextSize = 7, labelWidth = 74, figureGap = 6,
                  maxShare = 0.62; // of the page: two whiskers need no more
 
-/// Sizes of type. The tight ones are for what would not stand on one page else: long languages.
-struct TypeSizes {
-    double headline, text, small;
-};
-constexpr TypeSizes usualSizes{12.5, 8, 7}, tightSizes{11, 7, 6};
-
-void addHead(Flow& flow, const Comparison& c, const PageHeader& h, const TypeSizes& type) {
+void addHead(Flow& flow, const Comparison& c, const PageHeader& h) {
     flow.text(titleText(h), pageFont(10, true));
     flow.text(Page::tr("Change from %1 to %2")
                   .arg(sessionText(c.from.session), sessionText(c.to.session)),
               pageFont(9), 1);
-    flow.text(said(c.sentence, h.unit), headlineFont(type.headline), 6);
+    flow.text(said(c.sentence, h.unit), headlineFont(12.5), 6);
 }
 
-void addDays(Flow& flow, const Comparison& c, const PageHeader& h, const TypeSizes& type) {
+void addDays(Flow& flow, const Comparison& c, const PageHeader& h) {
     const double label = labelWidth, each = (flow.width() - label) / 2;
     std::vector<std::vector<Cell>> rows;
     for (const DayRow& row : dayRows(c, h))
@@ -52,7 +46,7 @@ void addDays(Flow& flow, const Comparison& c, const PageHeader& h, const TypeSiz
          {.text = Page::tr("Earlier (■, dashed): %1").arg(sessionText(c.from.session)),
           .bold = true},
          {.text = Page::tr("Later (●, solid): %1").arg(sessionText(c.to.session)), .bold = true}},
-        rows, pageFont(type.text), 6);
+        rows, pageFont(textSize), 6);
 }
 
 template <class Figure, class Data>
@@ -69,38 +63,52 @@ Block figureBlock(const Data& data, double width, double height) {
             }};
 }
 
-void addByLoad(Flow& flow, const Comparison& c, const PageHeader& h, const TypeSizes& type) {
+void addByLoad(Flow& flow, const Comparison& c, const PageHeader& h) {
     flow.heading(Page::tr("By load: what the lines say, m/s"));
+    const std::vector<LoadRow> loads = loadRows(c, h.unit);
+    // The same at every load it is said once, and leaves readings their line.
+    const bool once = std::ranges::all_of(
+        loads, [&](const LoadRow& r) { return r.smallest == loads.front().smallest; });
+    const QString level = levelText(c.settings.level);
+    const auto head = [](const QString& text) { return Cell{.text = text, .bold = true}; };
+    const double w = flow.width() / 512;
+    std::vector<Column> columns{{44 * w},
+                                {40 * w, Qt::AlignRight},
+                                {40 * w, Qt::AlignRight},
+                                {46 * w, Qt::AlignRight},
+                                {84 * w, Qt::AlignRight},
+                                {84 * w, Qt::AlignRight}};
+    std::vector<Cell> heads{head(Page::tr("Load, %1").arg(unitName(h.unit))),
+                            head(Page::tr("Before")),
+                            head(Page::tr("After")),
+                            head(Page::tr("Change")),
+                            head(Page::tr("%1, with noise and bend").arg(level)),
+                            head(Page::tr("%1, these two days only").arg(level))};
+    if (!once) {
+        columns.push_back({58 * w, Qt::AlignRight});
+        heads.push_back(head(Page::tr("Smallest that matters")));
+    }
+    columns.push_back({(once ? 174 : 116) * w});
+    heads.push_back(head(Page::tr("Reading")));
     std::vector<std::vector<Cell>> rows;
-    for (const LoadRow& r : loadRows(c, h.unit))
+    for (const LoadRow& r : loads) {
         rows.push_back({{.text = r.load, .bold = true},
                         {r.from},
                         {r.to},
                         {r.change},
                         {r.readingInterval},
-                        {r.twoDays},
-                        {r.smallest},
-                        {.text = r.reading, .bold = r.clear}});
-    const QString level = levelText(c.settings.level);
-    const auto head = [](const QString& text) { return Cell{.text = text, .bold = true}; };
-    const double w = flow.width() / 512;
-    flow.table({{44 * w},
-                {40 * w, Qt::AlignRight},
-                {40 * w, Qt::AlignRight},
-                {46 * w, Qt::AlignRight},
-                {84 * w, Qt::AlignRight},
-                {84 * w, Qt::AlignRight},
-                {58 * w, Qt::AlignRight},
-                {116 * w}},
-               {head(Page::tr("Load, %1").arg(unitName(h.unit))), head(Page::tr("Before")),
-                head(Page::tr("After")), head(Page::tr("Change")),
-                head(Page::tr("%1, with noise and bend").arg(level)),
-                head(Page::tr("%1, these two days only").arg(level)),
-                head(Page::tr("Smallest that matters")), head(Page::tr("Reading"))},
-               rows, pageFont(type.text));
+                        {r.twoDays}});
+        if (!once)
+            rows.back().push_back({r.smallest});
+        rows.back().push_back({.text = r.reading, .bold = r.clear});
+    }
+    flow.table(columns, heads, rows, pageFont(textSize));
+    if (once)
+        flow.text(Page::tr("Smallest that matters: %1 m/s").arg(loads.front().smallest),
+                  pageFont(smallSize), 1);
     const QStringList marks = said(answers::markWords(c), h.unit);
     if (!marks.isEmpty())
-        flow.text(marks.join("  "_L1), pageFont(type.small), 1);
+        flow.text(marks.join("  "_L1), pageFont(smallSize), 1);
 }
 
 /// As if straight and with the allowance, on one scale.
@@ -118,8 +126,7 @@ void addMaxChange(Flow& flow, const Comparison& c, const PageHeader& h) {
               }});
 }
 
-void addOneRm(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn,
-              const TypeSizes& type) {
+void addOneRm(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn) {
     flow.heading(Page::tr("1RM, %1").arg(unitName(h.unit)));
     std::vector<std::vector<Cell>> rows;
     for (const OneRmRow& r : oneRmRows(c, h.unit))
@@ -141,12 +148,12 @@ void addOneRm(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn,
                     head(dateText(c.to.session.date)),
                     head(Page::tr("Change")),
                     head(Page::tr("Reading"))},
-                   rows, pageFont(type.text));
+                   rows, pageFont(textSize));
     }
     if (drawn)
         addMaxChange(flow, c, h);
     for (const QString& line : said(answers::maxRemarks(c), h.unit))
-        flow.text(line, pageFont(type.small), 1);
+        flow.text(line, pageFont(smallSize), 1);
 }
 
 /// As one paragraph, which takes less room than a row each.
@@ -156,12 +163,15 @@ void addTexts(std::vector<std::vector<Cell>>& rows, const QString& title,
         rows.push_back({{.text = title, .bold = true}, {lines.join(u' ')}});
 }
 
-void addRest(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn,
-             const TypeSizes& type) {
+void addFigureTables(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn) {
     if (h.parts.byLoad && !c.at.empty())
-        addByLoad(flow, c, h, type);
+        addByLoad(flow, c, h);
     if (h.parts.oneRm)
-        addOneRm(flow, c, h, drawn, type);
+        addOneRm(flow, c, h, drawn);
+}
+
+void addRest(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn) {
+    addFigureTables(flow, c, h, drawn);
     std::vector<std::vector<Cell>> rows;
     addTexts(rows, Page::tr("Unclear"), settlingLines(c, h.unit));
     addTexts(rows, Page::tr("To beware of"), remarks(c, h));
@@ -170,7 +180,7 @@ void addRest(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn,
                  said(answers::methodWords(c, h.rule, massUnit(h.unit)), h.unit));
     addTexts(rows, Page::tr("Sources"), said(answers::sourceWords(c), h.unit));
     addTexts(rows, Page::tr("Caution"), {fullCautions()});
-    flow.table({{labelWidth}, {flow.width() - labelWidth}}, {}, rows, pageFont(type.small), 7);
+    flow.table({{labelWidth}, {flow.width() - labelWidth}}, {}, rows, pageFont(smallSize), 7);
 }
 
 void addFigures(Flow& flow, const Comparison& c, const PageHeader& h, double height, bool beside) {
@@ -202,34 +212,36 @@ void addFigures(Flow& flow, const Comparison& c, const PageHeader& h, double hei
 } // namespace
 
 void addComparison(Flow& flow, const Comparison& c, const PageHeader& h) {
+    addHead(flow, c, h);
+    addDays(flow, c, h);
     // Charts take the room that the rest leaves on one page: one above the other where both get a
-    // good height, else side by side, the words smaller where it takes that; where even that is
-    // too little, they go on to a next page.
+    // good height, else side by side; where even that is too little, how it was reckoned goes on to
+    // a next page, and they leave the figures their room on the first.
     constexpr double leastStacked = 285, mostStacked = 440, leastBeside = 125, mostBeside = 230;
-    const auto leftBeside = [&](const TypeSizes& type, bool drawn) {
+    const auto left = [&](const auto& addAll) {
         Flow rest = flow;
-        addHead(rest, c, h, type);
-        addDays(rest, c, h, type);
-        addRest(rest, c, h, drawn, type);
+        addAll(rest);
         return flow.room() - rest.height() - figureGap - 1;
     };
-    const double charts = h.parts.lineChart || h.parts.changeChart ? leastBeside : 0;
-    const bool tight =
-        leftBeside(usualSizes, false) < charts && leftBeside(tightSizes, false) >= charts;
-    const TypeSizes& type = tight ? tightSizes : usualSizes;
+    const auto leftBeside = [&](bool drawn) {
+        return left([&](Flow& rest) { addRest(rest, c, h, drawn); });
+    };
     // The max both ways stands in the table as well: its drawing sends nothing to a next page.
-    const bool drawn = leftBeside(type, true) >= charts || leftBeside(type, false) < charts;
-    const double left = leftBeside(type, drawn);
+    const double charts = h.parts.lineChart || h.parts.changeChart ? leastBeside : 0;
+    const bool drawn = leftBeside(true) >= charts || leftBeside(false) < charts;
+    const double room = leftBeside(drawn);
     const bool two = h.parts.lineChart && h.parts.changeChart;
-    addHead(flow, c, h, type);
-    addDays(flow, c, h, type);
-    if (left - figureGap >= leastStacked || !two)
-        addFigures(flow, c, h, std::clamp(left - figureGap, leastStacked, mostStacked), false);
-    else if (left >= leastBeside)
-        addFigures(flow, c, h, std::min(left, mostBeside), true);
+    if (room - figureGap >= leastStacked || !two)
+        addFigures(flow, c, h, std::clamp(room - figureGap, leastStacked, mostStacked), false);
+    else if (room >= leastBeside)
+        addFigures(flow, c, h, std::min(room, mostBeside), true);
     else
-        addFigures(flow, c, h, 0.85 * mostStacked, false);
-    addRest(flow, c, h, drawn, type);
+        addFigures(
+            flow, c, h,
+            std::clamp(left([&](Flow& rest) { addFigureTables(rest, c, h, drawn); }) - figureGap,
+                       leastStacked, 0.85 * mostStacked),
+            false);
+    addRest(flow, c, h, drawn);
 }
 
 } // namespace slopebook::ui::page

@@ -291,11 +291,21 @@ void showWhole(QTableView* table) {
 }
 
 int leastHeight(const QTableView& table) {
-    const int row = table.model()->rowCount() > 0 ? table.rowHeight(0) : 0;
-    return table.horizontalHeader()->sizeHint().height() +
-           2 * std::max(row, table.verticalHeader()->defaultSectionSize()) +
+    const int usual = table.verticalHeader()->defaultSectionSize();
+    const int rows = table.model()->rowCount();
+    int high = 2 * std::max(rows > 0 ? table.rowHeight(0) : 0, usual);
+    for (int row = 0; row < std::min(rows, rowsThatGrow); ++row)
+        high = std::max(high, table.rowHeight(row)); // whichever is chosen is seen whole
+    return table.horizontalHeader()->sizeHint().height() + high +
            2 * std::max(table.frameWidth(), desk::tableRule) + // before it is polished, too
            table.style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+}
+
+void keepLeastHeight(QTableView& table) {
+    const auto keep = [&table] { table.setMinimumHeight(leastHeight(table)); };
+    keep();
+    QObject::connect(table.verticalHeader(), &QHeaderView::sectionResized, &table, keep,
+                     Qt::QueuedConnection);
 }
 
 QTableView* textRowTable(QAbstractItemModel* model, const QString& name) {

@@ -47,8 +47,10 @@ QRegion wholeRowsOf(const QTableView& table, const QRegion& part);
 /// As high as its rows, its columns as wide as what they hold: the page scrolls, not the table.
 void showWhole(QTableView* table);
 
-/// Of the headings and two rows: no table gives way further.
+/// Of the headings and two rows, and of any one that is higher: no table gives way further.
 int leastHeight(const QTableView& table);
+/// Holds it however rows grow from now on.
+void keepLeastHeight(QTableView& table);
 
 /// The same for ready texts: none wraps, the last column takes what is left.
 QTableView* textRowTable(QAbstractItemModel* model, const QString& name);

@@ -95,6 +95,7 @@ void PlanPage::build() {
                         .giving = {PlanModel::PerSide, PlanModel::Speed, PlanModel::Related},
                         .leaving = {PlanModel::Percent, PlanModel::Related}});
     m_table->setObjectName(u"loads"_s);
+    keepLeastHeight(*m_table);
     m_chart->setSpokenText(tr("The line that is planned from, and what can be built on it"));
 
     auto* split = new QSplitter(Qt::Vertical);
@@ -137,7 +138,6 @@ void PlanPage::build() {
 void PlanPage::resizeEvent(QResizeEvent* event) {
     TaskPage::resizeEvent(event);
     m_chart->setMinimumHeight(pictureHeight(*this));
-    m_table->setMinimumHeight(leastHeight(*m_table));
     m_next->fitPicture(pictureHeight(*this));
 }
 
@@ -334,7 +334,7 @@ void PlanPage::showChosen() {
         if (const auto& plan = m_model->plan(); plan && !plan->chosen.empty())
             m_table->scrollTo(m_model->index(static_cast<int>(plan->chosen.front()), 0),
                               QAbstractItemView::PositionAtCenter);
-        m_table->resizeColumnsToContents();
+        shareWidth(*m_table);
     });
 }
 

@@ -76,7 +76,7 @@ void SessionBar::build() {
     row->setSpacing(4); // a place is read whole
     m_sessionCaption = addLabelled(row, tr("Sessi&on"), m_sessions, 1);
     m_dateCaption = addLabelled(row, tr("Da&te"), m_date, 0);
-    addLabelled(row, tr("&Device"), m_device, 2);
+    m_deviceCaption = addLabelled(row, tr("&Device"), m_device, 2);
     addLabelled(row, tr("&Place"), m_place, 3);
     const QString unit = unitName(m_logbook.loadUnit());
     addLabelled(row, tr("&Body, %1").arg(unit), m_bodyMass, 0);
@@ -115,6 +115,30 @@ void SessionBar::resizeEvent(QResizeEvent* event) {
     fitPlace();
 }
 
+QList<QWidget*> SessionBar::saidTwice() const {
+    return m_session ? QList<QWidget*>{m_dateCaption, m_date, m_deviceCaption} // called by its day
+                     : QList<QWidget*>{m_dateCaption, m_sessionCaption, m_deviceCaption};
+}
+
+int SessionBar::wholePlace() const {
+    return std::clamp(m_place->fontMetrics().horizontalAdvance(m_place->text()) + aroundText,
+                      leastPlace, mostPlace);
+}
+
+int SessionBar::breadth(const QWidget& part) const {
+    return std::max(part.minimumWidth(), part.minimumSizeHint().width()) + layout()->spacing();
+}
+
+// However wide it is now: what is beside the bar in its line asks whether there is room for both.
+QSize SessionBar::minimumSizeHint() const {
+    QSize least = layout()->totalMinimumSize();
+    least.rwidth() += wholePlace() - m_place->minimumWidth();
+    for (const QWidget* part : saidTwice())
+        if (!part->isHidden())
+            least.rwidth() -= breadth(*part);
+    return least;
+}
+
 // To show a part lays out what is above this bar at once, which may give it another width: what is
 // to be shown is reckoned first, and what comes of it is looked at later.
 void SessionBar::fitPlace() {
@@ -122,30 +146,22 @@ void SessionBar::fitPlace() {
         return;
     const QScopedValueRollback fitting(m_isFitting, true);
     const int had = width();
-    const QList<QWidget*> saidTwice = m_session // it is called by its day
-                                          ? QList<QWidget*>{m_dateCaption, m_date}
-                                          : QList<QWidget*>{m_dateCaption, m_sessionCaption};
-    const int wanted =
-        std::min(m_place->fontMetrics().horizontalAdvance(m_place->text()) + aroundText, mostPlace);
-    const auto breadth = [this](const QWidget* part) {
-        return std::max(part->minimumWidth(), part->minimumSizeHint().width()) +
-               layout()->spacing();
-    };
+    const QList<QWidget*> going = saidTwice();
+    const int wanted = wholePlace();
+    const std::array<QWidget*, 4> mayGo{m_dateCaption, m_date, m_sessionCaption, m_deviceCaption};
     // Room for the place with every part there, and all else as narrow as it goes.
     int room = had - layout()->minimumSize().width() + m_place->minimumWidth();
-    for (const QWidget* part : {static_cast<QWidget*>(m_dateCaption), static_cast<QWidget*>(m_date),
-                                static_cast<QWidget*>(m_sessionCaption)})
+    for (const QWidget* part : mayGo)
         if (part->isHidden())
-            room -= breadth(part);
-    for (QWidget* part : {static_cast<QWidget*>(m_dateCaption), static_cast<QWidget*>(m_date),
-                          static_cast<QWidget*>(m_sessionCaption)}) {
-        const bool goes = saidTwice.contains(part) && room < wanted && !part->hasFocus();
+            room -= breadth(*part);
+    for (QWidget* part : mayGo) {
+        const bool goes = going.contains(part) && room < wanted && !part->hasFocus();
         if (goes)
-            room += breadth(part);
+            room += breadth(*part);
         if (part->isHidden() != goes)
             part->setVisible(!goes);
     }
-    const int place = std::clamp(room, leastPlace, std::max(leastPlace, wanted));
+    const int place = std::clamp(room, leastPlace, wanted);
     if (place != m_place->minimumWidth())
         m_place->setMinimumWidth(place);
     m_place->setToolTip(m_place->text());

@@ -26,6 +26,8 @@ class SessionBar final : public QWidget {
     Q_OBJECT
 public:
     SessionBar(Logbook& logbook, Clock clock, QWidget* parent = nullptr);
+    /// With the place whole, and all gone that may go.
+    QSize minimumSizeHint() const override;
 
     void setAthlete(std::optional<AthleteId> athlete);
     /// The one whose sets are shown.
@@ -81,6 +83,10 @@ private:
     void fitButtons();
     /// The place is read whole: where there is no room, what is told twice gives way.
     void fitPlace();
+    /// What goes then, if it has to: what it is beside says the same.
+    QList<QWidget*> saidTwice() const;
+    int breadth(const QWidget& part) const; ///< px, with the air beside it
+    int wholePlace() const;                 ///< px, of its field
     SessionHead newHead() const;
     std::optional<DeviceId> chosenDevice() const;
     Conditions typedConditions() const;
@@ -119,7 +125,7 @@ private:
     QComboBox* m_sessions;
     DayEdit* m_date;
     bool m_isFitting = false;
-    QLabel *m_sessionCaption, *m_dateCaption;
+    QLabel *m_sessionCaption, *m_dateCaption, *m_deviceCaption;
     QComboBox* m_device;
     QLineEdit* m_place;
     QLineEdit* m_bodyMass;

@@ -59,7 +59,8 @@ void BlocksPage::build() {
     };
     m_blockRows->setTable(blockColumns(), {}, 3, 6);
     m_sessionRows->setTable(sessionColumns(), {}, 9, 9);
-    m_sessionTable->setMinimumHeight(90);
+    for (QTableView* table : {m_blockTable, m_sessionTable})
+        keepLeastHeight(*table);
     share(m_blockTable, {missingColumn});
     for (const int column : {trainedColumn, noteColumn}) // they stand in the picture
         m_blockTable->setColumnHidden(column, true);
@@ -124,7 +125,6 @@ void BlocksPage::connectParts() {
 void BlocksPage::resizeEvent(QResizeEvent* event) {
     TaskPage::resizeEvent(event);
     giveRoom(*m_timeline, *this);
-    m_blockTable->setMinimumHeight(leastHeight(*m_blockTable));
 }
 
 void BlocksPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId>) {
