@@ -10093,6 +10093,10 @@ liegt über dem geschätzten 1RM</translation>
         <source>Sessions outside any block.</source>
         <translation>Einheiten außerhalb aller Blöcke.</translation>
     </message>
+    <message>
+        <source>in %1 of %2</source>
+        <translation>in %1 von %2</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::BodyField</name>

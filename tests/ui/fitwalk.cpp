@@ -262,7 +262,7 @@ void FitWalk::lookAtTable(const QString& place, const QTableView& table) {
             continue;
         const QString words = table.model()->headerData(column, Qt::Horizontal).toString();
         take(!plainHeader ||
-                 header.sectionSize(column) >= header.fontMetrics().size(0, words).width(),
+                 header.sectionSize(column) >= header.fontMetrics().size(0, words).width() + 4,
              place,
              QStringLiteral("%1, heading \"%2\" in %3")
                  .arg(name, words)

@@ -162,17 +162,23 @@ QWidget* EntryPage::buildTables() {
     m_setTable = rowTable(m_sets, tr("Sets of this session"), numbered);
     m_setTable->setObjectName(QStringLiteral("sets"));
     m_setTable->setItemDelegate(new SetDelegate(*m_sets, m_setTable));
-    m_setTable->setColumnWidth( // at the least
-        SetModel::Remarks, m_setTable->horizontalHeader()->sectionSizeHint(SetModel::Remarks));
     m_setTable->horizontalHeader()->setStretchLastSection(true);
-    m_setTable->setColumnWidth(SetModel::Load, 66);
-    m_setTable->setColumnWidth(SetModel::Reps, 118);
-    m_setTable->setColumnWidth(SetModel::PointOf, 50);
-    m_setTable->setColumnWidth(SetModel::Felt, 38);
+    for (const auto& [part, width] : {std::pair{SetModel::Load, 66},
+                                      {SetModel::Reps, 118},
+                                      {SetModel::PointOf, 50},
+                                      {SetModel::Felt, 38},
+                                      {SetModel::Remarks, 0}})
+        m_setTable->setColumnWidth(
+            part, std::max(width, m_setTable->horizontalHeader()->sectionSizeHint(part)));
     m_ladderTable = rowTable(m_ladder, tr("The ladder of last time"), numbered);
     m_ladderTable->verticalHeader()->hide();
     m_ladderTable->setColumnHidden(LadderModel::Reps, true);
     m_ladderTable->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    int headings = style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+    for (int part = 0; part < m_ladder->columnCount(); ++part)
+        if (!m_ladderTable->isColumnHidden(part))
+            headings += m_ladderTable->horizontalHeader()->sectionSizeHint(part);
+    m_ladderTable->setMinimumWidth(headings);
     m_setTitle = new QLabel(tr("This sessio&n"));
     m_setTitle->setBuddy(m_setTable);
     m_ladderTitle = new QLabel;

@@ -183,6 +183,11 @@ QString BlocksPage::whatWasMissing(const questions::BlockSession& session) const
     return all.join(QStringLiteral("; "));
 }
 
+/// In how many sessions; what it was stands with each of them, and in the row's tip.
+QString BlocksPage::missedOf(const QStringList& missing, int sessions) {
+    return missing.isEmpty() ? QString() : tr("in %1 of %2").arg(missing.size()).arg(sessions);
+}
+
 bool BlocksPage::within(const questions::BlockSession& session, int row) const {
     const auto holds = [&](const Stored<BlockId, Block>& block) {
         return block.value.holds(session.date);
@@ -216,9 +221,10 @@ void BlocksPage::showBlocks() {
                                           {},
                                           {},
                                           QString::number(sessions),
-                                          missing.join(QStringLiteral("; ")),
+                                          missedOf(missing, sessions),
                                           {},
-                                          {}}});
+                                          {}},
+                                .explanation = missing.join(u'\n')});
             break;
         }
         const Block& block = m_blocks[static_cast<std::size_t>(i)].value;
@@ -228,8 +234,11 @@ void BlocksPage::showBlocks() {
                        block.ceiling ? massWithUnit(*block.ceiling, m_logbook.loadUnit())
                                      : tr("none"),
                        aWeekText(block.aWeek), QString::number(sessions),
-                       missing.join(QStringLiteral("; ")), text(block.trained), text(block.note)},
-             .explanation = said(answers::storyWords(block), m_logbook.loadUnit())});
+                       missedOf(missing, sessions), text(block.trained), text(block.note)},
+             .explanation =
+                 (QStringList{said(answers::storyWords(block), m_logbook.loadUnit())} + missing)
+                     .join(u'\n')
+                     .trimmed()});
     }
     for (const questions::BlockSession& session : m_season) {
         const QString gap = whatWasMissing(session);

@@ -49,6 +49,7 @@ private:
     QString blockText(const Block& block) const;
     QString whatWas(const questions::BlockSession& session) const;
     QString whatWasMissing(const questions::BlockSession& session) const;
+    static QString missedOf(const QStringList& missing, int sessions);
     QString liftName(LiftId id) const;
     QString testName(TestKindId id) const;
 
