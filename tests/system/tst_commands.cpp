@@ -158,7 +158,7 @@ private Q_SLOTS:
         const Ran ran =
             runProgram(about("compare") + list({"--from", "2026-03-14", "--to", "2026-04-14"}));
         QVERIFY2(ran.exit == 0, ran.err);
-        for (const char* part : {"2026-03-14 against 2026-04-14", "Faster", "+0.100",
+        for (const char* part : {"2026-03-14 against 2026-04-14", "faster from", "+0.100",
                                  "Parallel lines", "Change of the estimated 1RM", "better"})
             QVERIFY2(ran.out.contains(part), ran.out);
     }

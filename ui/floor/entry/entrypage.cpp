@@ -129,8 +129,8 @@ void EntryPage::build(const Clock& clock) {
     split->setChildrenCollapsible(false);
     split->addWidget(buildTables());
     split->addWidget(buildPicture());
-    split->setStretchFactor(0, 45);
-    split->setStretchFactor(1, 55);
+    split->setStretchFactor(0, 1);
+    split->setStretchFactor(1, 1);
     split->setSizes({530, 530});
     auto* layout = new QVBoxLayout(this);
     layout->setSpacing(6);
@@ -164,7 +164,7 @@ QWidget* EntryPage::buildTables() {
     m_setTable->setItemDelegate(new SetDelegate(*m_sets, m_setTable));
     m_setTable->horizontalHeader()->setStretchLastSection(true);
     for (const auto& [part, width] : {std::pair{SetModel::Load, 66},
-                                      {SetModel::Reps, 118},
+                                      {SetModel::Reps, 104},
                                       {SetModel::PointOf, 50},
                                       {SetModel::Felt, 38},
                                       {SetModel::Remarks, 0}})
