@@ -3,19 +3,15 @@
 // changed twice waits for a choice, and a squad's athletes are its own.
 #include "core/desks/conflictsides.h"
 #include "core/store/thingjson.h"
-#include "tests/meetings/meetingworld.h"
-
-#include <memory>
+#include "tests/meetings/twodesks.h"
 
 using namespace slopebook;
 using namespace slopebook::test;
 using meetings::MeetingReport;
 
-class TestMeet : public QObject {
+class TestMeet : public TwoDesks {
     Q_OBJECT
-    std::unique_ptr<StoreWorld> m_world;
-    std::unique_ptr<Folder> m_folder;
-    std::unique_ptr<MeetingDesk> m_rack, m_office, m_judo;
+    std::unique_ptr<MeetingDesk> m_judo;
     Season m_season;
 
     void fill(const MeetingDesk& desk) {
@@ -23,23 +19,11 @@ class TestMeet : public QObject {
         m_season = fillSeason(log);
         addTestDay(log, m_season, addOtherThings(log, m_season));
     }
-    void requireSame() {
-        Connection cora = m_world->as("cora");
-        const Said there = saidByStore(cora);
-        for (const MeetingDesk* desk : {m_rack.get(), m_office.get()}) {
-            const std::string where = difference(saidBy(desk->file()), there);
-            QVERIFY2(where.empty(), where.c_str());
-            const std::string found = findingsIn(desk->file());
-            QVERIFY2(found.empty(), found.c_str());
-            QCOMPARE(desk->waiting(), 0);
-        }
-    }
-    /// Both know all of each other.
-    void meetAll() {
-        for (int i = 0; i < 2; ++i) {
-            m_rack->meet();
-            m_office->meet();
-        }
+    static LiftId liftCalled(const log::Log& log, const std::string& name) {
+        for (const auto& lift : log.lifts())
+            if (lift.value.name == name)
+                return lift.id;
+        throw std::runtime_error("no lift is called " + name);
     }
     void bothJoined() {
         fill(*m_rack);
@@ -51,23 +35,11 @@ class TestMeet : public QObject {
     }
 
 private Q_SLOTS:
-    void initTestCase() {
-        try {
-            m_world = std::make_unique<StoreWorld>();
-        } catch (const std::exception& error) {
-            QFAIL(error.what());
-        }
-    }
+    void initTestCase() { startStore(); }
     void init() {
-        QVERIFY(m_world);
-        beginAnew(*m_world);
-        m_folder = std::make_unique<Folder>();
-        const auto desk = [&](const char* name, const char* login) {
-            return std::make_unique<MeetingDesk>(*m_folder, name, m_world->server.address(login));
-        };
-        m_rack = desk("rack.slopebook", "cora");
-        m_office = desk("office.slopebook", "cora");
-        m_judo = desk("judo.slopebook", "dora");
+        beginEmpty();
+        m_judo = std::make_unique<MeetingDesk>(*m_folder, "judo.slopebook",
+                                               m_world->server.address("dora"));
     }
 
     void whatIsEnteredAtOneIsThereAtTheOther() {
