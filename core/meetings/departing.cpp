@@ -66,25 +66,23 @@ public:
     }
 
 private:
+    template <class Work>
+    void together(const Work& work) {
+        m_log.together([&] {
+            m_footing.require(m_log);
+            work();
+        });
+    }
     /// As much as `things` in one transaction.
     template <class Work>
     void write(std::size_t things, const Work& work) {
-        m_pace.write(things, [&] {
-            m_log.together([&] {
-                m_footing.require(m_log);
-                work();
-            });
-        });
+        m_pace.write(things, [&] { together(work); });
     }
     /// All of them, piece by piece.
-    template <class Each, class Work>
-    void inPieces(const std::vector<Each>& all, const Work& work) {
-        const std::span<const Each> rest(all);
-        for (std::size_t from = 0; from < all.size();) {
-            const std::size_t count = std::min(m_pace.things(), all.size() - from);
-            write(count, [&] { work(rest.subspan(from, count)); });
-            from += count;
-        }
+    template <class Work>
+    void inPieces(const Uuids& all, const Work& work) {
+        m_pace.inPieces(std::span(all),
+                        [&](std::span<const Sixteen> some) { together([&] { work(some); }); });
     }
 
     /// Whether a station is of the squad that he leaves: as the store has it, or will have it.

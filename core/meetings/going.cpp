@@ -75,17 +75,6 @@ private:
     std::map<Sixteen, Sixteen> m_squads;
 };
 
-/// In pieces, so that who enters a set waits for no more than one.
-template <class Each, class Work>
-void inPieces(std::span<const Each> all, const Work& work) {
-    Pace pace(firstPiece);
-    for (std::size_t from = 0; from < all.size();) {
-        const auto some = all.subspan(from, std::min(pace.things(), all.size() - from));
-        pace.write(some.size(), [&] { work(some); });
-        from += some.size();
-    }
-}
-
 /// Of what was removed before logs kept what such things said nobody can be told who never had it;
 /// nor of what belonged to such a one.
 bool canBeTold(log::Connection& db, const log::Carried& one) {
@@ -167,7 +156,7 @@ Going whatGoes(const log::Log& log) {
 
 void noteSent(log::Log& log, Footing& footing, std::span<const store::Atom> atoms,
               std::int64_t version) {
-    inPieces(atoms, [&](std::span<const store::Atom> some) {
+    Pace(firstPiece).inPieces(atoms, [&](std::span<const store::Atom> some) {
         std::vector<log::Sent> sent;
         log.together([&] {
             footing.require(log);
@@ -205,7 +194,8 @@ void noteWentBack(log::Log& log, Footing& footing, std::int64_t n) {
     log::visitSent(db, n, [&](const log::Sent& one) {
         later.push_back({.uuid = one.uuid, .squad = one.squad});
     });
-    inPieces(std::span<const log::Unsent>(later), [&](std::span<const log::Unsent> some) {
+    Pace pace(firstPiece);
+    pace.inPieces(std::span<const log::Unsent>(later), [&](std::span<const log::Unsent> some) {
         log.together([&] {
             footing.require(log);
             std::vector<log::Unsent> again;

@@ -82,10 +82,8 @@ public:
     }
 
 private:
-    std::optional<Sixteen> sessionOf(const Arrived& one) {
-        if (one.atom->kind == "session")
-            return one.atom->uuid;
-        return one.atom->kind == "check load" ? std::nullopt : parentOf(m_log, one);
+    std::optional<Sixteen> sessionOf(const Arrived& one) const {
+        return meetings::sessionOf(*one.atom, parentOf(m_log, one));
     }
     /// Of a session that does not come itself; itself where nobody knows.
     Sixteen athleteHere(const Sixteen& session) {
