@@ -12,6 +12,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <span>
 
 namespace slopebook::meetings {
@@ -176,16 +177,29 @@ private:
         const bool first = !known.highest;
         if (atoms.empty() && departed.empty() && !first)
             return wentBack;
+        letGoOf(departed, atoms);
         leaveOutOwn(atoms);
         m_report.came += static_cast<std::int64_t>(atoms.size());
         Came came = takeIn(m_log, m_footing, atoms, m_progress);
         add(m_report.taken, std::move(came.report));
         m_report.leftOut = std::move(came.leftOut); // of a second look the same once more
-        m_footing.forgetLast();
-        for (const store::Departed& one : departed)
-            if (auto gone = letGo(m_log, m_footing, one))
-                m_report.departed.push_back(*gone);
         return noteTaken(look.now, since, came.leftOutFrom) || wentBack;
+    }
+
+    void letGoOf(const std::vector<store::Departed>& departed,
+                 const std::vector<store::Atom>& coming) {
+        if (departed.empty())
+            return;
+        m_footing.forgetLast();
+        std::set<store::Sixteen> athletes;
+        for (const store::Atom& one : coming)
+            if (one.kind == "athlete")
+                athletes.insert(one.uuid);
+        for (const store::Departed& one : departed)
+            if (auto gone =
+                    letGo(m_log, m_footing, one,
+                          athletes.contains(one.athlete) ? Comes::ByAnotherSquad : Comes::No))
+                m_report.departed.push_back(*gone);
     }
 
     std::vector<store::Mark> allMarks() const {

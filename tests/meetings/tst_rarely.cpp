@@ -43,6 +43,10 @@ class TestRarely : public TwoDesks {
         admin.ask("SELECT slopebook.move_athlete($1, $2)",
                   {store::uuidText(athlete), store::uuidText(squad)});
     }
+    static Sixteen idAt(const MeetingDesk& desk, const std::string& name) {
+        const log::Log log = desk.open();
+        return uuidOf(log, called(log, name));
+    }
     void requireAsSeenBy(const MeetingDesk& desk, const std::string& login) const {
         Connection store = m_world->as(login);
         const std::string where = difference(saidBy(desk.file()), saidByStore(store));
@@ -205,6 +209,23 @@ private Q_SLOTS:
         }
         requireSame();
         requireAsSeenBy(reader, "dora");
+    }
+
+    // Who leaves is gone before what is new comes, and another may have his name by then.
+    void whoLeavesLeavesHisName() {
+        addAthlete(*m_rack, "Ada");
+        meetAll();
+        move(idAt(*m_rack, "Ada"), m_world->judo);
+        m_office->meet();
+        addAthlete(*m_office, "Ada");
+        m_office->meet();
+        const MeetingReport report = m_rack->meet();
+        QCOMPARE(report.departed.size(), std::size_t(1));
+        QVERIFY(!report.departed.front().stayed);
+        QVERIFY(report.taken.renamed.empty() && report.taken.listed.empty());
+        QVERIFY(hasAthlete(*m_rack, "Ada"));
+        meetAll();
+        requireSame();
     }
 
     // Who leaves while he stands on the roster of a station that the store has not yet leaves that
