@@ -90,7 +90,7 @@ std::optional<log::Sent> noteHeld(log::Connection& db, const Slots& known, const
         if (log::revisionOf(held->second.trail) == atom.trail.back().revision)
             same.push_back(atom.uuid);
         else
-            other.push_back({.uuid = atom.uuid, .squad = {}});
+            other.push_back({.uuid = atom.uuid, .squad = atom.squad});
     }
     // what was only written anew with it says what the store has
     for (const auto& [slot, atom] : after) {

@@ -186,7 +186,9 @@ void noteSent(log::Log& log, Footing& footing, std::span<const store::Atom> atom
     });
 }
 
-// The marks last: where it ends early the next meeting finds the store gone back once more.
+// The marks last: where it ends early the next meeting finds the store gone back once more. The
+// squads are taken from their beginning: who left one since is in it again, and what this log let
+// go with him the store had before n.
 void noteWentBack(log::Log& log, Footing& footing, std::int64_t n) {
     footing.forget();
     log::Connection& db = log::connectionOf(log);
@@ -213,8 +215,8 @@ void noteWentBack(log::Log& log, Footing& footing, std::int64_t n) {
         footing.require(log);
         log::eraseMarksAbove(db, n);
         for (log::JoinedSquad squad : log::joinedSquads(db))
-            if (squad.taken > n) {
-                squad.taken = n;
+            if (squad.taken > 0) {
+                squad.taken = 0;
                 log::putSquad(db, squad);
             }
     });
@@ -222,13 +224,18 @@ void noteWentBack(log::Log& log, Footing& footing, std::int64_t n) {
 
 void keepHere(log::Log& log, std::span<const Sixteen> uuids) {
     log::Connection& db = log::connectionOf(log);
-    std::vector<log::Sent> now;
-    for (const Sixteen& uuid : uuids)
+    std::vector<log::Sent> sent;
+    std::vector<log::Unsent> waiting;
+    for (const Sixteen& uuid : uuids) {
         if (auto one = log::sentOf(db, uuid)) {
             one->squad = nowhere;
-            now.push_back(*one);
+            sent.push_back(*one);
         }
-    log::putSent(db, now);
+        if (log::isUnsent(db, uuid))
+            waiting.push_back({.uuid = uuid, .squad = nowhere});
+    }
+    log::putSent(db, sent);
+    log::noteUnsent(db, waiting);
 }
 
 bool isKeptHere(const log::Sent& sent) {

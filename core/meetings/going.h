@@ -29,9 +29,9 @@ Going whatGoes(const log::Log& log);
 void noteSent(log::Log& log, Footing& footing, std::span<const store::Atom> atoms,
               std::int64_t version);
 
-/// The store went back to what it was at n: what it had later waits again. In small transactions;
-/// where it ends early the next meeting begins it anew.
-/// Throws LogError.
+/// The store went back to what it was at n: what it had later waits again, and all squads are to be
+/// taken from their beginning. In small transactions; where it ends early the next meeting begins
+/// it anew. Throws LogError.
 void noteWentBack(log::Log& log, Footing& footing, std::int64_t n);
 
 /// They stay in this log and are sent nowhere any more. Within a transaction.

@@ -47,6 +47,20 @@ class TestRarely : public TwoDesks {
         const log::Log log = desk.open();
         return uuidOf(log, called(log, name));
     }
+    /// With a session, at the rack.
+    void addAda() const {
+        log::Log log = m_rack->open();
+        const AthleteId ada = log.add(Athlete{.name = "Ada"});
+        log.add(SessionHead{.athlete = ada, .date = day(2026, 4, 2)});
+    }
+    static void changeAda(const MeetingDesk& desk, bool herself, bool set) {
+        log::Log log = desk.open();
+        const AthleteId ada = called(log, "Ada");
+        if (herself)
+            log.change(ada, Athlete{.name = "Ada", .note = "tall"});
+        if (set)
+            log.add(log.sessions(ada).front().id, log.lifts().front().id, ladderSet(60, {0.8}));
+    }
     void requireAsSeenBy(const MeetingDesk& desk, const std::string& login) const {
         Connection store = m_world->as(login);
         const std::string where = difference(saidBy(desk.file()), saidByStore(store));
@@ -224,6 +238,74 @@ private Q_SLOTS:
         QVERIFY(!report.departed.front().stayed);
         QVERIFY(report.taken.renamed.empty() && report.taken.listed.empty());
         QVERIFY(hasAthlete(*m_rack, "Ada"));
+        meetAll();
+        requireSame();
+    }
+
+    // Who left is in her squad again in a store that went back: also where she was let go.
+    void aStoreGoesBackToBeforeSheLeft() {
+        addAda();
+        meetAll();
+        dump();
+        move(idAt(*m_rack, "Ada"), m_world->judo);
+        QCOMPARE(m_rack->meet().departed.size(), std::size_t(1));
+        restore();
+        m_rack->meet();
+        QVERIFY(hasAthlete(*m_rack, "Ada"));
+        meetAll();
+        requireSame();
+    }
+
+    // A store that went back has lost what was written of somebody, who leaves before it is told
+    // again: she stays here with it, it goes nowhere, and is not offered again and again.
+    void whoLeavesAStoreThatWentBackStays_data() {
+        QTest::addColumn<bool>("herself"); // what was lost is hers, or a set
+        QTest::newRow("a set was lost") << false;
+        QTest::newRow("what she says was lost") << true;
+    }
+    void whoLeavesAStoreThatWentBackStays() {
+        QFETCH(bool, herself);
+        addAda();
+        meetAll();
+        dump();
+        changeAda(*m_rack, herself, !herself);
+        m_rack->meet();
+        restore();
+        move(idAt(*m_rack, "Ada"), m_world->judo);
+        for (int i = 0; i < 2; ++i) {
+            const MeetingReport report = m_rack->meet();
+            QCOMPARE(report.departed.size(), std::size_t(i == 0 ? 1 : 0));
+            QVERIFY(i > 0 || report.departed.front().stayed);
+            QVERIFY(report.notTaken.empty());
+            QCOMPARE(report.held, 1);
+            QCOMPARE(report.waiting, 1);
+        }
+        QVERIFY(hasAthlete(*m_rack, "Ada"));
+        move(idAt(*m_rack, "Ada"), m_world->rowing);
+        meetAll();
+        requireSame();
+    }
+
+    // The same at a desk that writes in both squads: it is told again where she is now.
+    void toldAgainWhereSheIsNow() {
+        const auto admin = store::Address::read(m_world->server.address("admin"));
+        store::grant(admin, "dora", "Rowing", store::May::Write);
+        const MeetingDesk both(*m_folder, "both.slopebook", m_world->server.address("dora"));
+        both.create();
+        both.join("Judo");
+        addAda();
+        meetAll();
+        both.meet();
+        dump();
+        changeAda(both, true, true);
+        both.meet();
+        restore();
+        move(idAt(*m_rack, "Ada"), m_world->judo);
+        const MeetingReport report = both.meet();
+        QVERIFY(report.wentBack && report.notTaken.empty());
+        QCOMPARE(report.waiting, 0);
+        both.meet();
+        requireAsSeenBy(both, "dora");
         meetAll();
         requireSame();
     }
