@@ -154,6 +154,18 @@ Going whatGoes(const log::Log& log) {
     return going;
 }
 
+void forgetUntold(log::Log& log, const Footing& footing, std::span<const Sixteen> untold) {
+    log.together([&] {
+        footing.require(log);
+        log::Connection& db = log::connectionOf(log);
+        std::vector<Sixteen> gone;
+        for (const Sixteen& uuid : untold)
+            if (!log::atomOf(db, uuid)) // nobody has brought it back since
+                gone.push_back(uuid);
+        log::eraseUnsent(db, gone);
+    });
+}
+
 void noteSent(log::Log& log, Footing& footing, std::span<const store::Atom> atoms,
               std::int64_t version) {
     Pace(firstPiece).inPieces(atoms, [&](std::span<const store::Atom> some) {

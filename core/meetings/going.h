@@ -24,6 +24,10 @@ struct Going {
 /// LogError.
 Going whatGoes(const log::Log& log);
 
+/// What is still removed of those of which there was nothing to tell waits no more. In one
+/// transaction. Throws LogError.
+void forgetUntold(log::Log& log, const Footing& footing, std::span<const Sixteen> untold);
+
 /// Notes that the store has them, at that version: what has changed here since waits on, and of
 /// what is not here as it was sent nothing is noted. In small transactions. Throws LogError.
 void noteSent(log::Log& log, Footing& footing, std::span<const store::Atom> atoms,

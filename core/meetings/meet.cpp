@@ -263,7 +263,7 @@ private:
         Going going = whatGoes(m_log);
         m_report.held = going.held;
         if (!going.untold.empty())
-            together([&](log::Connection& db) { log::eraseUnsent(db, going.untold); });
+            forgetUntold(m_log, m_footing, going.untold);
         if (going.atoms.empty())
             return Answer::Ok;
         return give(going.atoms);

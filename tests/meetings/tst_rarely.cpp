@@ -2,6 +2,7 @@
 // What seldom happens where desks meet a store, each at real logs and a real PostgreSQL: who comes
 // back where the name was given anew, who went and came back before a desk heard of it, a name that
 // is taken by what may not stand in a log.
+#include "core/meetings/going.h"
 #include "tests/meetings/twodesks.h"
 
 using namespace slopebook;
@@ -308,6 +309,33 @@ private Q_SLOTS:
         requireAsSeenBy(both, "dora");
         meetAll();
         requireSame();
+    }
+
+    // What was found to be of no use to the store, and is there again when that is noted.
+    void whatComesBackMeanwhileWaits() {
+        const auto admin = store::Address::read(m_world->server.address("admin"));
+        const MeetingDesk judo(*m_folder, "judo.slopebook", m_world->server.address("dora"));
+        judo.create();
+        judo.join();
+        addAthlete(judo, "Bo");
+        judo.meet();
+        store::grant(admin, "cora", "Judo", store::May::Write);
+        m_rack->meet();
+        log::Log log = m_rack->open();
+        Roster roster{.station = addStation(log, "Erg"),
+                      .day = day(2026, 4, 2),
+                      .athletes = {called(log, "Bo")}};
+        log.setRoster(roster);
+        log.setRoster({.station = roster.station, .day = roster.day});
+        const auto untold = meetings::whatGoes(log).untold;
+        QCOMPARE(untold.size(), std::size_t(1));
+        log.setRoster(roster);
+        const meetings::Footing footing(meetings::storeOf(log).id);
+        meetings::forgetUntold(log, footing, untold);
+        QVERIFY(log::isUnsent(log::connectionOf(log), untold.front()));
+        log.setRoster({.station = roster.station, .day = roster.day});
+        meetings::forgetUntold(log, footing, untold);
+        QVERIFY(!log::isUnsent(log::connectionOf(log), untold.front()));
     }
 
     // Who leaves while he stands on the roster of a station that the store has not yet leaves that
