@@ -124,9 +124,12 @@ desks::MetBefore metBefore(log::Connection& db, const Slots& known, const Desk& 
     return met;
 }
 
+/// Whether what is taken is what the store has.
+enum class InStore { Yes, NotYet };
+
 /// In one transaction.
 desks::MergeReport takeOne(log::Log& log, Footing& footing, const std::vector<Arrived>& all,
-                           const Places& places, Reads reads) {
+                           const Places& places, Reads reads, InStore stored = InStore::Yes) {
     desks::MergeReport report;
     std::optional<log::Sent> last;
     log.together([&] {
@@ -144,7 +147,7 @@ desks::MergeReport takeOne(log::Log& log, Footing& footing, const std::vector<Ar
         report = desks::reportOf(known, before.desk, after, taken);
         if (!taken.touched.empty())
             desks::writePart(log, known, before, after, taken.touched);
-        last = noteHeld(db, known, after, all, places);
+        last = noteHeld(db, known, after, all, stored == InStore::Yes ? places : Places());
     });
     footing.wrote(last);
     return report;
@@ -310,6 +313,17 @@ private:
     std::size_t m_done = 0;
 };
 } // namespace
+
+desks::MergeReport bringBack(log::Log& log, Footing& footing, const Sixteen& uuid) {
+    auto said = log::carried(log, uuid);
+    if (!said || said->alive || said->content.empty())
+        return {};
+    said->alive = true;
+    log::extend(said->trail, log::stepHash(said->hash, true));
+    const Atom atom = store::atomOf(*said, store::everybody);
+    return takeOne(log, footing, {{.atom = &atom, .said = *said}}, {0}, Reads::Around,
+                   InStore::NotYet);
+}
 
 Came takeIn(log::Log& log, Footing& footing, const std::vector<Atom>& all, const Progress& progress,
             Reads reads) {

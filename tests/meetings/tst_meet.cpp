@@ -378,11 +378,11 @@ private Q_SLOTS:
         m_judo->create();
         m_judo->join();
         m_judo->meet();
-        std::string name;
         {
             log::Log log = m_rack->open();
-            name = log.lifts().front().value.name;
             log.add(Lift{.name = "Needed elsewhere"});
+            for (const char* name : {"One", "Two", "Three"})
+                log.add(Lift{.name = name});
         }
         meetAll();
         m_judo->meet();
@@ -397,19 +397,47 @@ private Q_SLOTS:
         QCOMPARE(m_judo->meet().waiting, 0);
         {
             log::Log log = m_rack->open();
-            for (const auto& lift : log.lifts())
-                if (lift.value.name == "Needed elsewhere")
-                    log.remove(lift.id);
-            log.add(Athlete{.name = "Came later"});
+            log.remove(liftCalled(log, "Needed elsewhere"));
+            // three names change hands: whichever of the four are given together, none goes
+            const auto one = liftCalled(log, "One"), two = liftCalled(log, "Two"),
+                       three = liftCalled(log, "Three");
+            log.change(one, Lift{.name = "Four"});
+            log.change(two, Lift{.name = "One"});
+            log.change(three, Lift{.name = "Two"});
+            log.change(one, Lift{.name = "Three"});
         }
-        const MeetingReport report = m_rack->meet();
+        MeetingReport report = m_rack->meet();
         QCOMPARE(report.notTaken.size(), std::size_t(1));
         QCOMPARE(report.waiting, 1);
+        QCOMPARE(report.went, 3);
+        {
+            log::Log log = m_rack->open();
+            log.add(Athlete{.name = "Came later"});
+        }
+        report = m_rack->meet();
+        QCOMPARE(report.notTaken.size(), std::size_t(1));
         QCOMPARE(report.went, 1);
         m_office->meet();
         const log::Log log = m_office->open();
         QVERIFY(std::ranges::any_of(
             log.athletes(), [](const auto& one) { return one.value.name == "Came later"; }));
+
+        // made anew under its name, here and with a set: it is that one again
+        {
+            log::Log rack = m_rack->open();
+            const LiftId anew = rack.add(Lift{.name = "Needed elsewhere"});
+            rack.add(aSession(rack), anew, ladderSet(60, {0.8}));
+        }
+        report = m_rack->meet();
+        QVERIFY(report.notTaken.empty());
+        QCOMPARE(report.waiting, 0);
+        QCOMPARE(report.taken.joined.size(), std::size_t(1));
+        meetAll();
+        m_judo->meet();
+        requireSame();
+        const log::Log judo = m_judo->open();
+        QCOMPARE(judo.liftsOf(judo.athletes().front().id),
+                 std::vector{liftCalled(judo, "Needed elsewhere")});
     }
 
     // A store goes back, with two squads at one desk: what each had goes to each again.
