@@ -115,8 +115,10 @@ desks::MetBefore metBefore(log::Connection& db, const Slots& known, const Desk& 
         if (!sent || isKeptHere(*sent))
             continue;
         met.things.insert(slot);
-        if (!ours.contains(sent->squad))
-            met.notOurs.insert(slot);
+        if (ours.contains(sent->squad))
+            continue;
+        met.notOurs.insert(slot);
+        met.asStored.emplace(slot, sent->revision);
     }
     for (const std::size_t i : places)
         if (!ours.contains(all[i].atom->squad))
@@ -144,6 +146,10 @@ desks::MergeReport takeOne(log::Log& log, Footing& footing, const std::vector<Ar
         Desk after = before.desk;
         desks::Taken taken = desks::take(known, after, coming, {}, &met);
         keepKnownChoices(db, known, before.desk, after, taken);
+        std::erase_if(taken.touched, [&](Slot slot) { // numbered there and back
+            const auto was = before.desk.find(slot);
+            return was != before.desk.end() && was->second == after.at(slot);
+        });
         report = desks::reportOf(known, before.desk, after, taken);
         if (!taken.touched.empty())
             desks::writePart(log, known, before, after, taken.touched);

@@ -195,6 +195,7 @@ private Q_SLOTS:
             log.setRoster({.station = erg, .day = day(2026, 4, 3), .athletes = {other, ada}});
             log.setRoster({.station = erg, .day = day(2026, 4, 3), .athletes = {other}});
             log.setRoster({.station = erg, .day = day(2026, 4, 4), .athletes = {ada}});
+            log.setRoster({.station = erg, .day = day(2026, 4, 5), .athletes = {ada, other}});
         }
         meetAll();
         reader.meet();
@@ -209,10 +210,11 @@ private Q_SLOTS:
         QVERIFY(m_rack->meet().departed.empty());
         QCOMPARE(m_world->count("slopebook.atoms WHERE kind = 'roster' AND alive AND about = '" +
                                 store::uuidText(who) + "'"),
-                 2);
+                 3);
         reader.meet();
         meetAll();
         reader.meet();
+        QCOMPARE(reader.waiting(), 0); // who came behind her was numbered anew here meanwhile
         for (const MeetingDesk* desk : {static_cast<const MeetingDesk*>(m_rack.get()),
                                         static_cast<const MeetingDesk*>(m_office.get()), &reader}) {
             const log::Log log = desk->open();
@@ -220,7 +222,7 @@ private Q_SLOTS:
             for (const Roster& roster : log.rosters())
                 turns += static_cast<std::size_t>(
                     std::ranges::count(roster.athletes, called(log, "Ada")));
-            QCOMPARE(turns, std::size_t(2));
+            QCOMPARE(turns, std::size_t(3));
         }
         requireSame();
         requireAsSeenBy(reader, "dora");
