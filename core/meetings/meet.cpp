@@ -6,6 +6,7 @@
 #include "core/meetings/coming.h"
 #include "core/meetings/going.h"
 #include "core/meetings/joining.h"
+#include "core/meetings/marks.h"
 #include "core/meetings/refused.h"
 #include "core/model/phrases/meetings.h"
 #include "core/store/exchange.h"
@@ -260,7 +261,7 @@ private:
                 log::putSquad(db, squad);
                 moved = true;
             }
-            log::putMark(db, {.n = now.n, .tag = now.tag});
+            noteMark(db, {.n = now.n, .tag = now.tag});
         });
         m_wrote = true;
         return moved;
@@ -286,9 +287,8 @@ private:
         if (pushed.answer != Answer::Ok)
             return pushed.answer;
         m_report.went += pushed.wrote;
-        together([&](log::Connection& db) {
-            log::putMark(db, {.n = pushed.now.n, .tag = pushed.now.tag});
-        });
+        together(
+            [&](log::Connection& db) { noteMark(db, {.n = pushed.now.n, .tag = pushed.now.tag}); });
         noteSent(m_log, m_footing, atoms, pushed.now.n);
         m_wrote = true;
         return Answer::Ok;

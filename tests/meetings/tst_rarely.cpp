@@ -3,6 +3,7 @@
 // back where the name was given anew, who went and came back before a desk heard of it, a name that
 // is taken by what may not stand in a log.
 #include "core/meetings/going.h"
+#include "core/meetings/marks.h"
 #include "tests/meetings/twodesks.h"
 
 using namespace slopebook;
@@ -338,6 +339,29 @@ private Q_SLOTS:
         log.setRoster({.station = roster.station, .day = roster.day});
         meetings::forgetUntold(log, footing, untold);
         QVERIFY(!log::isUnsent(log::connectionOf(log), untold.front()));
+    }
+
+    // A log that has met often does not keep every moment of its store that it saw: those that it
+    // keeps are enough to know what a store lost that went back, and little more.
+    void momentsAreForgotten() {
+        log::Log log = m_rack->open();
+        log::Connection& db = log::connectionOf(log);
+        const std::int64_t first = log::highestMark(db)->n + 1, last = first + 1200;
+        log.together([&] {
+            for (std::int64_t n = first; n <= last; ++n)
+                meetings::noteMark(db, {.n = n, .tag = log::randomUuid()});
+        });
+        const std::vector<log::Mark> kept = log::marksIn(db);
+        QVERIFY2(kept.size() <= 500, std::to_string(kept.size()).c_str());
+        QCOMPARE(kept.back().n, last);
+        for (std::size_t i = 1; i < kept.size(); ++i) {
+            const std::int64_t lost = kept[i].n - kept[i - 1].n;
+            QVERIFY2(lost == 1 || lost <= (last - kept[i].n) / 16,
+                     std::to_string(kept[i].n).c_str());
+        }
+        QCOMPARE(findingsIn(m_rack->file()), std::string());
+        QVERIFY(m_rack->meet().wentBack); // this store never had them
+        requireSame();
     }
 
     // Who leaves while he stands on the roster of a station that the store has not yet leaves that
