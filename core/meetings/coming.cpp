@@ -206,10 +206,14 @@ std::vector<Arrived> sensible(log::Connection& db, const std::vector<Atom>& atom
     const auto isThere = [&](const log::Reference& of) {
         return spokenOf.contains(of.uuid) || isHere(of.uuid);
     };
-    // of no use to who never had it: a turn of somebody in another squad, say
+    // of no use to who never had it, nor what belongs to it: a turn of somebody in another squad,
+    // say
     std::erase_if(good, [&](const Arrived& one) {
-        return !one.atom->alive && !isHere(one.atom->uuid) &&
-               !std::ranges::all_of(spokenOf.at(one.atom->uuid), isThere);
+        const Sixteen& uuid = one.atom->uuid;
+        if (one.atom->alive || isHere(uuid) || std::ranges::all_of(spokenOf.at(uuid), isThere))
+            return false;
+        spokenOf.erase(uuid);
+        return true;
     });
     for (std::size_t before = 0; before != good.size();) {
         before = good.size();
