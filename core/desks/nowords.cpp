@@ -86,16 +86,12 @@ std::optional<int> NoWords::agreedNumber(const Atom& atom, const Atom& other) co
         if (agreed(said))
             return number == nullptr ? 0 : *number;
     }
-    constexpr int mostNumbers = 200; // more than a session has attempts or sets of a lift
     for (std::size_t i = 0; i < all.size(); ++i) {
-        Thing said = all[i];
-        int* number = numberOf(said);
         const bool isItself = i == 0; // numbered otherwise than a log does it by the coach alone
-        if (number == nullptr || (isItself && !isNumberedAnew(said)))
+        if (isItself && !isNumberedAnew(all[i]))
             continue;
-        for (*number = 1; *number <= mostNumbers; ++*number)
-            if (agreed(said))
-                return *number;
+        if (const auto number = numberAt(m_meeting.known, all[i], atom.alive, last->hash))
+            return number;
     }
     return std::nullopt;
 }

@@ -38,10 +38,49 @@ void putInOrder(const Meeting& meeting, std::vector<Slot>& row) {
         tests.emplace(testOf(slot), tests.size());
     std::ranges::stable_sort(row, {}, [&](Slot slot) { return tests.at(testOf(slot)); });
 }
+
+/// What it says; of one that comes without a word what it says here.
+const Thing* turnOf(const Desk& desk, Slot slot, const Atom& atom) {
+    const auto held = desk.find(slot);
+    const std::optional<Thing>& thing =
+        atom.thing || held == desk.end() ? atom.thing : held->second.thing;
+    return thing && std::holds_alternative<log::RosterThing>(*thing) ? &*thing : nullptr;
+}
 } // namespace
 
 bool isNumberedAnew(const Thing& thing) {
     return rowOf(thing).has_value();
+}
+
+std::optional<int> numberAt(const Slots& known, Thing thing, bool alive, const Sixteen& stepHash) {
+    constexpr int mostNumbers = 200; // more than a session has attempts or sets of a lift
+    if (int* number = numberOf(thing))
+        for (*number = 1; *number <= mostNumbers; ++*number)
+            if (log::stepHash(hashOf(known, thing), alive) == stepHash)
+                return *number;
+    return std::nullopt;
+}
+
+void numberAsStored(Meeting& meeting, const Desk& theirs, const std::map<Slot, Sixteen>& asStored) {
+    std::set<Row> rows;
+    for (const auto& [slot, atom] : theirs)
+        if (const Thing* turn = turnOf(meeting.desk, slot, atom))
+            rows.insert(*rowOf(*turn));
+    for (const auto& [slot, revision] : asStored) {
+        Atom& mine = meeting.desk.at(slot);
+        const Thing* turn = mine.alive ? turnOf(meeting.desk, slot, mine) : nullptr;
+        if (turn == nullptr || !rows.contains(*rowOf(*turn)) || !log::holds(mine.trail, revision))
+            continue;
+        const auto step = std::ranges::find(mine.trail, revision, &log::Step::revision);
+        if (step + 1 == mine.trail.end())
+            continue;
+        const auto number = numberAt(meeting.known, *turn, true, step->hash);
+        if (!number)
+            continue;
+        *numberOf(*mine.thing) = *number;
+        mine.trail.erase(step + 1, mine.trail.end());
+        meeting.taken.touched.insert(slot);
+    }
 }
 
 void putBehind(const Meeting& meeting, const Thing& before, Thing& thing) {

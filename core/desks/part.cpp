@@ -153,7 +153,11 @@ private:
     }
 
     /// What has a name of its own may be spoken of from anywhere, and any other may have its name.
-    /// Whether it is not too much that speaks of what goes.
+    /// Whether it is not too much that speaks of what goes. It is one transaction then, of the
+    /// whole log, and cannot be several small ones: as long as some speak of the one and some of
+    /// the other both must live, and only one can have the name. The other would need another until
+    /// the last has followed, which is an edit, and where a meeting ended there everybody would be
+    /// told of it.
     bool readForNamed() {
         constexpr std::size_t most = 200;
         for (const Slot slot : thoseThatMayGo()) {

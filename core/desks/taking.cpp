@@ -270,6 +270,8 @@ void putInPlace(Meeting& meeting) {
 Taken take(Slots& known, Desk& mine, const Desk& theirs, const Rules& rules, const MetBefore* met) {
     requireSense(known, theirs, met == nullptr ? nullptr : &mine);
     Meeting meeting(known, mine, theirs, rules, met);
+    if (met != nullptr)
+        numberAsStored(meeting, theirs, met->asStored);
     takeStates(meeting, theirs, true, nullptr);
     const NoWords noWords(meeting);
     takeStates(meeting, theirs, false, rules.noWords ? &noWords : nullptr);

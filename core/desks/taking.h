@@ -7,6 +7,7 @@
 
 #include "core/desks/thing.h"
 
+#include <map>
 #include <set>
 #include <vector>
 
@@ -52,6 +53,7 @@ struct Taken {
 struct MetBefore {
     std::set<Slot> things{};  ///< those of the desk's that the store has
     std::set<Slot> notOurs{}; ///< of all, those that may not be written from here: others yield
+    std::map<Slot, Sixteen> asStored{}; ///< of those of the desk's: the revision in the store
 };
 
 /// Takes theirs into mine. Throws BadInput for what no desk holds: what speaks of nothing, a number

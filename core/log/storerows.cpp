@@ -99,6 +99,7 @@ auto listed(Query& rows, const Read& read) {
 }
 
 constexpr auto sentByUuid = joined(sentRows, "WHERE uuid = ?");
+constexpr auto markByNumber = joined(markRows, "WHERE n = ?");
 constexpr auto unsentByUuid = joined(unsentRows, "WHERE uuid = ?");
 } // namespace
 
@@ -170,12 +171,20 @@ std::optional<Mark> highestMark(Connection& db) {
     return row.next() ? std::optional(readMark(row)) : std::nullopt;
 }
 
-void putMark(Connection& db, const Mark& mark) {
-    static constexpr auto byNumber = joined(markRows, "WHERE n = ?");
+void eraseMarks(Connection& db, std::span<const std::int64_t> numbers) {
     Change change(db, "mark");
-    if (Query row(db, byNumber.data(), mark.n); row.next())
-        change.tally.take(weightOf(readMark(row)));
-    Query(db, "INSERT OR REPLACE INTO marks (n, tag) VALUES (?, ?)", mark.n, mark.tag).run();
+    for (const std::int64_t n : numbers) {
+        if (Query row(db, markByNumber.data(), n); row.next())
+            change.tally.take(weightOf(readMark(row)));
+        Query(db, "DELETE FROM marks WHERE n = ?", n).run();
+    }
+    change.tell();
+}
+
+void putMark(Connection& db, const Mark& mark) {
+    eraseMarks(db, std::span(&mark.n, 1));
+    Change change(db, "mark");
+    Query(db, "INSERT INTO marks (n, tag) VALUES (?, ?)", mark.n, mark.tag).run();
     change.tally.add(weightOf(mark));
     change.tell();
 }

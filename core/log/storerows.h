@@ -70,10 +70,11 @@ std::vector<JoinedSquad> joinedSquads(Connection& db);
 void putSquad(Connection& db, const JoinedSquad& squad);
 void eraseSquad(Connection& db, const Sixteen& id);
 
-std::vector<Mark> marksIn(Connection& db); ///< ascending; one for each writing that was seen
+std::vector<Mark> marksIn(Connection& db); ///< ascending; each of a writing that was seen
 std::optional<Mark> highestMark(Connection& db);
 void putMark(Connection& db, const Mark& mark);
 void eraseMarksAbove(Connection& db, std::int64_t n);
+void eraseMarks(Connection& db, std::span<const std::int64_t> numbers);
 
 std::optional<Sent> sentOf(Connection& db, const Sixteen& uuid);
 /// Those above a version, by it.

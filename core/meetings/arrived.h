@@ -6,6 +6,7 @@
 #include "core/store/atom.h"
 
 #include <cstddef>
+#include <optional>
 #include <vector>
 
 namespace slopebook::meetings {
@@ -17,12 +18,12 @@ struct Arrived {
 /// Some of them, by their places in a list.
 using Places = std::vector<std::size_t>;
 
-/// The session that it is or belongs to.
-inline std::optional<store::Sixteen> sessionOf(const store::Atom& atom) {
+/// The session that it is or belongs to. parent: what it belongs to.
+inline std::optional<store::Sixteen> sessionOf(const store::Atom& atom,
+                                               const std::optional<store::Sixteen>& parent) {
     if (atom.kind == "session")
         return atom.uuid;
-    const bool within = atom.parent && atom.kind != "check load" && atom.kind != "roster";
-    return within ? atom.parent : std::nullopt;
+    return atom.kind == "check load" || atom.kind == "roster" ? std::nullopt : parent;
 }
 
 } // namespace slopebook::meetings

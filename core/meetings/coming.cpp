@@ -90,7 +90,7 @@ std::optional<log::Sent> noteHeld(log::Connection& db, const Slots& known, const
         if (log::revisionOf(held->second.trail) == atom.trail.back().revision)
             same.push_back(atom.uuid);
         else
-            other.push_back({.uuid = atom.uuid, .squad = {}});
+            other.push_back({.uuid = atom.uuid, .squad = atom.squad});
     }
     // what was only written anew with it says what the store has
     for (const auto& [slot, atom] : after) {
@@ -115,8 +115,10 @@ desks::MetBefore metBefore(log::Connection& db, const Slots& known, const Desk& 
         if (!sent || isKeptHere(*sent))
             continue;
         met.things.insert(slot);
-        if (!ours.contains(sent->squad))
-            met.notOurs.insert(slot);
+        if (ours.contains(sent->squad))
+            continue;
+        met.notOurs.insert(slot);
+        met.asStored.emplace(slot, sent->revision);
     }
     for (const std::size_t i : places)
         if (!ours.contains(all[i].atom->squad))
@@ -124,9 +126,12 @@ desks::MetBefore metBefore(log::Connection& db, const Slots& known, const Desk& 
     return met;
 }
 
+/// Whether what is taken is what the store has.
+enum class InStore { Yes, NotYet };
+
 /// In one transaction.
 desks::MergeReport takeOne(log::Log& log, Footing& footing, const std::vector<Arrived>& all,
-                           const Places& places, Reads reads) {
+                           const Places& places, Reads reads, InStore stored = InStore::Yes) {
     desks::MergeReport report;
     std::optional<log::Sent> last;
     log.together([&] {
@@ -141,10 +146,14 @@ desks::MergeReport takeOne(log::Log& log, Footing& footing, const std::vector<Ar
         Desk after = before.desk;
         desks::Taken taken = desks::take(known, after, coming, {}, &met);
         keepKnownChoices(db, known, before.desk, after, taken);
+        std::erase_if(taken.touched, [&](Slot slot) { // numbered there and back
+            const auto was = before.desk.find(slot);
+            return was != before.desk.end() && was->second == after.at(slot);
+        });
         report = desks::reportOf(known, before.desk, after, taken);
         if (!taken.touched.empty())
             desks::writePart(log, known, before, after, taken.touched);
-        last = noteHeld(db, known, after, all, places);
+        last = noteHeld(db, known, after, all, stored == InStore::Yes ? places : Places());
     });
     footing.wrote(last);
     return report;
@@ -197,10 +206,14 @@ std::vector<Arrived> sensible(log::Connection& db, const std::vector<Atom>& atom
     const auto isThere = [&](const log::Reference& of) {
         return spokenOf.contains(of.uuid) || isHere(of.uuid);
     };
-    // of no use to who never had it: a turn of somebody in another squad, say
+    // of no use to who never had it, nor what belongs to it: a turn of somebody in another squad,
+    // say
     std::erase_if(good, [&](const Arrived& one) {
-        return !one.atom->alive && !isHere(one.atom->uuid) &&
-               !std::ranges::all_of(spokenOf.at(one.atom->uuid), isThere);
+        const Sixteen& uuid = one.atom->uuid;
+        if (one.atom->alive || isHere(uuid) || std::ranges::all_of(spokenOf.at(uuid), isThere))
+            return false;
+        spokenOf.erase(uuid);
+        return true;
     });
     for (std::size_t before = 0; before != good.size();) {
         before = good.size();
@@ -310,6 +323,17 @@ private:
     std::size_t m_done = 0;
 };
 } // namespace
+
+desks::MergeReport bringBack(log::Log& log, Footing& footing, const Sixteen& uuid) {
+    auto said = log::carried(log, uuid);
+    if (!said || said->alive || said->content.empty())
+        return {};
+    said->alive = true;
+    log::extend(said->trail, log::stepHash(said->hash, true));
+    const Atom atom = store::atomOf(*said, store::everybody);
+    return takeOne(log, footing, {{.atom = &atom, .said = *said}}, {0}, Reads::Around,
+                   InStore::NotYet);
+}
 
 Came takeIn(log::Log& log, Footing& footing, const std::vector<Atom>& all, const Progress& progress,
             Reads reads) {

@@ -31,6 +31,10 @@ enum class Reads { Around, Whole };
 Came takeIn(log::Log& log, Footing& footing, const std::vector<store::Atom>& atoms,
             const Progress& progress = {}, Reads reads = Reads::Around);
 
+/// Something that was removed here lives again, as an edit of this log's, where it still is what it
+/// was. Throws LogError.
+desks::MergeReport bringBack(log::Log& log, Footing& footing, const store::Sixteen& uuid);
+
 /// What more was told, of another take.
 void add(desks::MergeReport& all, desks::MergeReport&& more);
 

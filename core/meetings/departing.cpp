@@ -36,23 +36,23 @@ void forget(log::Connection& db, std::span<const Sixteen> his) {
 /// what is still there.
 class Letting {
 public:
-    Letting(log::Log& log, const Footing& footing, const store::Departed& departed)
-        : m_log(log), m_db(log::connectionOf(log)), m_footing(footing), m_departed(departed) {}
+    Letting(log::Log& log, const Footing& footing, const store::Departed& departed, Comes comes)
+        : m_log(log), m_db(log::connectionOf(log)), m_footing(footing), m_departed(departed),
+          m_comes(comes) {}
 
     std::optional<Departing> go() {
-        const auto sent = log::sentOf(m_db, m_departed.athlete);
         if (m_departed.isBack && writableSquads(m_db).contains(m_departed.squad)) {
             tellTurnsAgain();
             return std::nullopt;
         }
         const auto atom = log::atomOf(m_db, m_departed.athlete);
-        if ((!sent && !m_departed.isBack) || (atom && atom->key.kind != "athlete"))
+        if (atom ? atom->key.kind != "athlete" : !log::removedAtomOf(m_db, m_departed.athlete))
             return std::nullopt;
         if (atom)
             m_athlete = AthleteId{atom->key.one};
         leaveRosters();
         // back: who may write tells his turns; another squad: he is here by way of that one
-        if (m_departed.isBack || sent->squad != m_departed.squad)
+        if (m_departed.isBack || m_comes == Comes::ByAnotherSquad || !isOfSquad(m_departed.athlete))
             return std::nullopt;
         std::optional<Departing> gone;
         if (m_athlete)
@@ -66,33 +66,34 @@ public:
     }
 
 private:
+    template <class Work>
+    void together(const Work& work) {
+        m_log.together([&] {
+            m_footing.require(m_log);
+            work();
+        });
+    }
     /// As much as `things` in one transaction.
     template <class Work>
     void write(std::size_t things, const Work& work) {
-        m_pace.write(things, [&] {
-            m_log.together([&] {
-                m_footing.require(m_log);
-                work();
-            });
-        });
+        m_pace.write(things, [&] { together(work); });
     }
     /// All of them, piece by piece.
-    template <class Each, class Work>
-    void inPieces(const std::vector<Each>& all, const Work& work) {
-        const std::span<const Each> rest(all);
-        for (std::size_t from = 0; from < all.size();) {
-            const std::size_t count = std::min(m_pace.things(), all.size() - from);
-            write(count, [&] { work(rest.subspan(from, count)); });
-            from += count;
-        }
+    template <class Work>
+    void inPieces(const Uuids& all, const Work& work) {
+        m_pace.inPieces(std::span(all),
+                        [&](std::span<const Sixteen> some) { together([&] { work(some); }); });
     }
 
-    /// Whether a station is of the squad that he leaves: as the store has it, or will have it.
-    bool isOfSquad(const Sixteen& station) const {
-        if (const auto sent = log::sentOf(m_db, station))
+    /// Whether he, or a station, is of the squad that he leaves: as the store has it, had it before
+    /// it went back, or was to have it.
+    bool isOfSquad(const Sixteen& uuid) const {
+        const auto unsent = log::unsentOf(m_db, uuid);
+        if (unsent && unsent->squad)
+            return *unsent->squad == m_departed.squad;
+        if (const auto sent = log::sentOf(m_db, uuid))
             return sent->squad == m_departed.squad;
-        const auto unsent = log::unsentOf(m_db, station);
-        return unsent && unsent->squad.value_or(log::joinedStore(m_db)->squad) == m_departed.squad;
+        return unsent && storeOf(m_log).squad == m_departed.squad;
     }
     bool isUnsent(std::span<const Sixteen> some) const {
         return std::ranges::any_of(some,
@@ -303,6 +304,7 @@ private:
     log::Connection& m_db;
     const Footing& m_footing;
     const store::Departed& m_departed;
+    Comes m_comes;
     Pace m_pace{100};
     std::optional<AthleteId> m_athlete;
     std::vector<SessionId> m_sessions;
@@ -312,8 +314,8 @@ private:
 } // namespace
 
 std::optional<Departing> letGo(log::Log& log, const Footing& footing,
-                               const store::Departed& departed) {
-    return Letting(log, footing, departed).go();
+                               const store::Departed& departed, Comes comes) {
+    return Letting(log, footing, departed, comes).go();
 }
 
 } // namespace slopebook::meetings

@@ -75,17 +75,6 @@ private:
     std::map<Sixteen, Sixteen> m_squads;
 };
 
-/// In pieces, so that who enters a set waits for no more than one.
-template <class Each, class Work>
-void inPieces(std::span<const Each> all, const Work& work) {
-    Pace pace(firstPiece);
-    for (std::size_t from = 0; from < all.size();) {
-        const auto some = all.subspan(from, std::min(pace.things(), all.size() - from));
-        pace.write(some.size(), [&] { work(some); });
-        from += some.size();
-    }
-}
-
 /// Of what was removed before logs kept what such things said nobody can be told who never had it;
 /// nor of what belonged to such a one.
 bool canBeTold(log::Connection& db, const log::Carried& one) {
@@ -165,9 +154,21 @@ Going whatGoes(const log::Log& log) {
     return going;
 }
 
+void forgetUntold(log::Log& log, const Footing& footing, std::span<const Sixteen> untold) {
+    log.together([&] {
+        footing.require(log);
+        log::Connection& db = log::connectionOf(log);
+        std::vector<Sixteen> gone;
+        for (const Sixteen& uuid : untold)
+            if (!log::atomOf(db, uuid)) // nobody has brought it back since
+                gone.push_back(uuid);
+        log::eraseUnsent(db, gone);
+    });
+}
+
 void noteSent(log::Log& log, Footing& footing, std::span<const store::Atom> atoms,
               std::int64_t version) {
-    inPieces(atoms, [&](std::span<const store::Atom> some) {
+    Pace(firstPiece).inPieces(atoms, [&](std::span<const store::Atom> some) {
         std::vector<log::Sent> sent;
         log.together([&] {
             footing.require(log);
@@ -197,7 +198,9 @@ void noteSent(log::Log& log, Footing& footing, std::span<const store::Atom> atom
     });
 }
 
-// The marks last: where it ends early the next meeting finds the store gone back once more.
+// The marks last: where it ends early the next meeting finds the store gone back once more. The
+// squads are taken from their beginning: who left one since is in it again, and what this log let
+// go with him the store had before n.
 void noteWentBack(log::Log& log, Footing& footing, std::int64_t n) {
     footing.forget();
     log::Connection& db = log::connectionOf(log);
@@ -205,7 +208,8 @@ void noteWentBack(log::Log& log, Footing& footing, std::int64_t n) {
     log::visitSent(db, n, [&](const log::Sent& one) {
         later.push_back({.uuid = one.uuid, .squad = one.squad});
     });
-    inPieces(std::span<const log::Unsent>(later), [&](std::span<const log::Unsent> some) {
+    Pace pace(firstPiece);
+    pace.inPieces(std::span<const log::Unsent>(later), [&](std::span<const log::Unsent> some) {
         log.together([&] {
             footing.require(log);
             std::vector<log::Unsent> again;
@@ -223,8 +227,8 @@ void noteWentBack(log::Log& log, Footing& footing, std::int64_t n) {
         footing.require(log);
         log::eraseMarksAbove(db, n);
         for (log::JoinedSquad squad : log::joinedSquads(db))
-            if (squad.taken > n) {
-                squad.taken = n;
+            if (squad.taken > 0) {
+                squad.taken = 0;
                 log::putSquad(db, squad);
             }
     });
@@ -232,13 +236,18 @@ void noteWentBack(log::Log& log, Footing& footing, std::int64_t n) {
 
 void keepHere(log::Log& log, std::span<const Sixteen> uuids) {
     log::Connection& db = log::connectionOf(log);
-    std::vector<log::Sent> now;
-    for (const Sixteen& uuid : uuids)
+    std::vector<log::Sent> sent;
+    std::vector<log::Unsent> waiting;
+    for (const Sixteen& uuid : uuids) {
         if (auto one = log::sentOf(db, uuid)) {
             one->squad = nowhere;
-            now.push_back(*one);
+            sent.push_back(*one);
         }
-    log::putSent(db, now);
+        if (log::isUnsent(db, uuid))
+            waiting.push_back({.uuid = uuid, .squad = nowhere});
+    }
+    log::putSent(db, sent);
+    log::noteUnsent(db, waiting);
 }
 
 bool isKeptHere(const log::Sent& sent) {

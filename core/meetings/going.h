@@ -24,14 +24,18 @@ struct Going {
 /// LogError.
 Going whatGoes(const log::Log& log);
 
+/// What is still removed of those of which there was nothing to tell waits no more. In one
+/// transaction. Throws LogError.
+void forgetUntold(log::Log& log, const Footing& footing, std::span<const Sixteen> untold);
+
 /// Notes that the store has them, at that version: what has changed here since waits on, and of
 /// what is not here as it was sent nothing is noted. In small transactions. Throws LogError.
 void noteSent(log::Log& log, Footing& footing, std::span<const store::Atom> atoms,
               std::int64_t version);
 
-/// The store went back to what it was at n: what it had later waits again. In small transactions;
-/// where it ends early the next meeting begins it anew.
-/// Throws LogError.
+/// The store went back to what it was at n: what it had later waits again, and all squads are to be
+/// taken from their beginning. In small transactions; where it ends early the next meeting begins
+/// it anew. Throws LogError.
 void noteWentBack(log::Log& log, Footing& footing, std::int64_t n);
 
 /// They stay in this log and are sent nowhere any more. Within a transaction.

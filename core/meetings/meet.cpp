@@ -1,17 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/meetings/meet.h"
 
-#include "core/desks/names.h"
 #include "core/log/hold.h"
 #include "core/log/snapshot.h"
 #include "core/meetings/coming.h"
 #include "core/meetings/going.h"
 #include "core/meetings/joining.h"
+#include "core/meetings/marks.h"
+#include "core/meetings/refused.h"
 #include "core/model/phrases/meetings.h"
 #include "core/store/exchange.h"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
+#include <set>
 #include <span>
 
 namespace slopebook::meetings {
@@ -70,8 +73,14 @@ public:
             if (answer == Answer::Ok)
                 return finish();
             if (answer != Answer::WentBack && ++refusals > mostRefusals) {
-                const Going going = whatGoes(m_log);
-                giveInPieces(going.atoms);
+                const auto refused =
+                    giveInPieces(whatGoes(m_log).atoms,
+                                 [&](std::span<const store::Atom> some) { return give(some); });
+                if (bringBack(inTheWay(m_log, refused))) {
+                    refusals = 0;
+                    continue;
+                }
+                std::ranges::transform(refused, std::back_inserter(m_report.notTaken), why);
                 return finish();
             }
         }
@@ -176,16 +185,29 @@ private:
         const bool first = !known.highest;
         if (atoms.empty() && departed.empty() && !first)
             return wentBack;
+        letGoOf(departed, atoms);
         leaveOutOwn(atoms);
         m_report.came += static_cast<std::int64_t>(atoms.size());
         Came came = takeIn(m_log, m_footing, atoms, m_progress);
         add(m_report.taken, std::move(came.report));
         m_report.leftOut = std::move(came.leftOut); // of a second look the same once more
-        m_footing.forgetLast();
-        for (const store::Departed& one : departed)
-            if (auto gone = letGo(m_log, m_footing, one))
-                m_report.departed.push_back(*gone);
         return noteTaken(look.now, since, came.leftOutFrom) || wentBack;
+    }
+
+    void letGoOf(const std::vector<store::Departed>& departed,
+                 const std::vector<store::Atom>& coming) {
+        if (departed.empty())
+            return;
+        m_footing.forgetLast();
+        std::set<store::Sixteen> athletes;
+        for (const store::Atom& one : coming)
+            if (one.kind == "athlete")
+                athletes.insert(one.uuid);
+        for (const store::Departed& one : departed)
+            if (auto gone =
+                    letGo(m_log, m_footing, one,
+                          athletes.contains(one.athlete) ? Comes::ByAnotherSquad : Comes::No))
+                m_report.departed.push_back(*gone);
     }
 
     std::vector<store::Mark> allMarks() const {
@@ -239,7 +261,7 @@ private:
                 log::putSquad(db, squad);
                 moved = true;
             }
-            log::putMark(db, {.n = now.n, .tag = now.tag});
+            noteMark(db, {.n = now.n, .tag = now.tag});
         });
         m_wrote = true;
         return moved;
@@ -249,7 +271,7 @@ private:
         Going going = whatGoes(m_log);
         m_report.held = going.held;
         if (!going.untold.empty())
-            together([&](log::Connection& db) { log::eraseUnsent(db, going.untold); });
+            forgetUntold(m_log, m_footing, going.untold);
         if (going.atoms.empty())
             return Answer::Ok;
         return give(going.atoms);
@@ -265,43 +287,20 @@ private:
         if (pushed.answer != Answer::Ok)
             return pushed.answer;
         m_report.went += pushed.wrote;
-        together([&](log::Connection& db) {
-            log::putMark(db, {.n = pushed.now.n, .tag = pushed.now.tag});
-        });
+        together(
+            [&](log::Connection& db) { noteMark(db, {.n = pushed.now.n, .tag = pushed.now.tag}); });
         noteSent(m_log, m_footing, atoms, pushed.now.n);
         m_wrote = true;
         return Answer::Ok;
     }
 
-    /// Where something among what waits is refused for good, by what is not seen here, the rest is
-    /// given all the same.
-    void giveInPieces(std::span<const store::Atom> atoms) {
-        if (atoms.empty())
-            return;
-        const Answer answer = give(atoms);
-        if (answer == Answer::Ok)
-            return;
-        if (atoms.size() == 1) {
-            m_report.notTaken.push_back(why(answer, atoms.front()));
-        } else {
-            const std::size_t middle = atoms.size() / 2;
-            giveInPieces(atoms.first(middle));
-            giveInPieces(atoms.subspan(middle));
-        }
-    }
-
-    static Words why(Answer answer, const store::Atom& atom) {
-        const Words kind = desks::sayKind(atom.kind);
-        if (answer == Answer::NotOurs)
-            return say("%1: the store does not let this login write it", kind);
-        if (answer == Answer::Taken)
-            return say("%1: its name or number is taken in the store, by what is not seen here",
-                       kind);
-        if (answer == Answer::Orphan)
-            return say("%1: something in the store that is not seen here needs it, or it needs "
-                       "what is not there",
-                       kind);
-        return say("%1: it waits for the next meeting", kind);
+    /// What is used is there: it comes back, so that one of its name becomes one with it, or
+    /// yields.
+    bool bringBack(const std::vector<store::Sixteen>& inTheWay) {
+        for (const store::Sixteen& uuid : inTheWay)
+            add(m_report.taken, meetings::bringBack(m_log, m_footing, uuid));
+        m_wrote = m_wrote || !inTheWay.empty();
+        return !inTheWay.empty();
     }
 
     /// When it was, where something is written anyhow: a log is not written to say that nothing was

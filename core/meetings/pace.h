@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <chrono>
 #include <cstddef>
+#include <span>
 #include <thread>
 
 namespace slopebook::meetings {
@@ -29,6 +30,15 @@ public:
         work();
         m_last = std::chrono::steady_clock::now() - from;
         note(things);
+    }
+    /// The work with all of them, as many at a time as are to be written next.
+    template <class Each, class Work>
+    void inPieces(std::span<const Each> all, const Work& work) {
+        for (std::size_t from = 0; from < all.size();) {
+            const auto some = all.subspan(from, std::min(things(), all.size() - from));
+            write(some.size(), [&] { work(some); });
+            from += some.size();
+        }
     }
 
 private:

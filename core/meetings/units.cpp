@@ -41,10 +41,6 @@ log::Thing withoutKeys(const std::string& content) {
     return log::readContent(
         content, [](const char*, const Sixteen&) { return std::optional<std::int64_t>(1); });
 }
-std::string nameKeyOf(const log::Carried& one) {
-    desks::Slots slots;
-    return one.content.empty() ? std::string() : desks::keyOf(desks::thingOf(slots, one.content));
-}
 
 /// Whose a session is, and which hang on each other.
 class Sessions {
@@ -82,10 +78,8 @@ public:
     }
 
 private:
-    std::optional<Sixteen> sessionOf(const Arrived& one) {
-        if (one.atom->kind == "session")
-            return one.atom->uuid;
-        return one.atom->kind == "check load" ? std::nullopt : parentOf(m_log, one);
+    std::optional<Sixteen> sessionOf(const Arrived& one) const {
+        return meetings::sessionOf(*one.atom, parentOf(m_log, one));
     }
     /// Of a session that does not come itself; itself where nobody knows.
     Sixteen athleteHere(const Sixteen& session) {
@@ -183,6 +177,11 @@ std::pair<Sixteen, std::string> rosterOf(const log::Log& log, const Arrived& one
     return {parentOf(log, one).value_or(Sixteen{}), day};
 }
 } // namespace
+
+std::string nameKeyOf(const log::Carried& one) {
+    desks::Slots slots;
+    return one.content.empty() ? std::string() : desks::keyOf(desks::thingOf(slots, one.content));
+}
 
 bool hangsTogether(const log::Log& log, const std::vector<Arrived>& all) {
     std::set<std::string> names; // that fall free

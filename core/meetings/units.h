@@ -7,6 +7,7 @@
 #include "core/log/log.h"
 #include "core/meetings/arrived.h"
 
+#include <string>
 #include <vector>
 
 namespace slopebook::meetings {
@@ -14,6 +15,9 @@ namespace slopebook::meetings {
 /// So many things in one transaction to begin with; how many more is told by how long they take
 /// (pace.h).
 constexpr std::size_t mostAtOnce = 100;
+
+/// What nothing else of its kind shares with it while both live; empty: nobody knows it any more.
+std::string nameKeyOf(const log::Carried& one);
 
 /// Whether all that came is to be taken in one transaction: something with a name goes that stands
 /// here, and another comes under its name, or says that it is one with it.

@@ -153,7 +153,7 @@ std::vector<Places> wholeSessions(const std::vector<Arrived>& all) {
     std::map<Sixteen, Found> found;
     for (std::size_t i = 0; i < all.size(); ++i) {
         const store::Atom& atom = *all[i].atom;
-        const auto session = sessionOf(atom);
+        const auto session = sessionOf(atom, atom.parent);
         if (!session)
             continue;
         Found& one = found[*session];

@@ -86,6 +86,9 @@ std::string ChaosWorld::whyWaits(log::Connection& db, const Sixteen& uuid,
         return "of a squad that is not open";
     if (const auto sent = log::sentOf(db, root); sent && !open.contains(sent->squad))
         return "of who left";
+    if (const auto unsent = log::unsentOf(db, root);
+        unsent && unsent->squad && !open.contains(*unsent->squad))
+        return "of who left a store that went back";
     if (const auto athlete = whose(one->content)) {
         const auto his = squads.find(*athlete);
         if (his != squads.end() && there != squads.end() && his->second != there->second)
@@ -144,6 +147,7 @@ std::string ChaosWorld::wrongAt(const Desk& desk) {
                 return "waits for nothing: " + log::kindOfContent(std::get<0>(one)) + " " +
                        store::uuidText(uuid) + (std::get<1>(one) ? "" : ", removed");
             ++did["  at last waits, " + why];
+            m_waits.insert(uuid);
             apart.push_back(uuid);
         } else if (sent && !open.contains(sent->squad)) {
             apart.push_back(uuid); // stayed when its athlete left
@@ -157,6 +161,23 @@ std::string ChaosWorld::wrongAt(const Desk& desk) {
         there.erase(uuid);
     }
     return difference(here, there);
+}
+
+/// At which desks something is that the store has not.
+std::string ChaosWorld::whereItIs(const Sixteen& uuid) const {
+    std::string all;
+    for (const Desk& desk : m_desks) {
+        const log::Log log = log::Log::open(desk.at.file(), log::Access::ReadOnly);
+        const log::Moment moment(log);
+        log::Connection& db = log::connectionOf(log);
+        const auto one = log::carried(db, uuid);
+        const auto sent = log::sentOf(db, uuid);
+        if (one)
+            all += desk.at.file().filename().string() + ": " + one->kind +
+                   (one->alive ? "" : ", removed") + (log::isUnsent(db, uuid) ? ", waits" : "") +
+                   (sent ? ", sent to " + store::uuidText(sent->squad) : "") + "; ";
+    }
+    return all.empty() ? "nowhere" : all;
 }
 
 std::string ChaosWorld::whatIsWrong() {
@@ -174,8 +195,10 @@ std::string ChaosWorld::whatIsWrong() {
     const Said there = allInStore();
     for (const auto& [uuid, states] : m_acknowledged) {
         const auto at = there.find(uuid);
+        if (m_waits.contains(uuid))
+            continue; // a store that went back lost it, and it has no way there now; a desk says so
         if (at == there.end())
-            return "lost " + store::uuidText(uuid);
+            return "lost " + store::uuidText(uuid) + " " + whereItIs(uuid);
         for (const Sixteen& revision : states)
             if (std::ranges::find(std::get<2>(at->second), revision) ==
                 std::get<2>(at->second).end())

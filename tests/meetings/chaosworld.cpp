@@ -25,6 +25,7 @@ void ChaosWorld::begin(unsigned seed) {
     tests::seedUuids(seed);
     m_folder = std::make_unique<Folder>();
     m_acknowledged.clear();
+    m_waits.clear();
     m_seenIn.clear();
     m_moved.clear();
     m_desks.clear();

@@ -66,6 +66,7 @@ private:
     std::map<Sixteen, Sixteen> squadsInStore() const;
     void seeSquads();
     std::string wrongAt(const Desk& desk);
+    std::string whereItIs(const Sixteen& uuid) const;
     std::string whyWaits(log::Connection& db, const Sixteen& uuid,
                          const std::map<Sixteen, Sixteen>& squads,
                          const std::set<Sixteen>& open) const;
@@ -76,6 +77,7 @@ private:
     std::vector<Desk> m_desks;
     std::mt19937 m_random;
     States m_acknowledged;
+    std::set<Sixteen> m_waits; ///< at last, at some desk, for what may never come
     std::map<Sixteen, std::set<Sixteen>> m_seenIn; ///< the squads that a thing ever was in
     std::map<Sixteen, Sixteen> m_moved;            ///< where an athlete was moved last
 };

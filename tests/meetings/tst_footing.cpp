@@ -3,11 +3,10 @@
 // that meeting knows of it is not so any more. It writes nothing into another state than its own,
 // says so, and afterwards nothing is missing anywhere.
 #include "core/log/backups.h"
-#include "tests/meetings/meetingworld.h"
+#include "tests/meetings/twodesks.h"
 #include "tests/support/cuttingproxy.h"
 
 #include <fstream>
-#include <memory>
 
 using namespace slopebook;
 using namespace slopebook::test;
@@ -20,11 +19,8 @@ std::string bytesOf(const fs::path& file) {
 }
 } // namespace
 
-class TestFooting : public QObject {
+class TestFooting : public TwoDesks {
     Q_OBJECT
-    std::unique_ptr<StoreWorld> m_world;
-    std::unique_ptr<Folder> m_folder;
-    std::unique_ptr<MeetingDesk> m_rack, m_office;
 
     static void addSets(log::Log& log, Date date, int count) {
         const AthleteId who = log.athletes().front().id;
@@ -34,10 +30,6 @@ class TestFooting : public QObject {
     }
     /// The rack has what the office has not, and the office what the rack has not.
     void bothHaveNews() {
-        m_rack = std::make_unique<MeetingDesk>(*m_folder, "rack.slopebook",
-                                               m_world->server.address("cora"));
-        m_office = std::make_unique<MeetingDesk>(*m_folder, "office.slopebook",
-                                                 m_world->server.address("cora"));
         {
             log::Log log = log::Log::create(m_rack->file());
             fillSeason(log);
@@ -63,33 +55,14 @@ class TestFooting : public QObject {
         log::Log log = m_rack->open();
         addSets(log, day(2026, 7, 1), 5);
     }
-    void requireSame() {
-        for (int i = 0; i < 2; ++i) {
-            m_rack->meet();
-            m_office->meet();
-        }
-        Connection cora = m_world->as("cora");
-        const Said there = saidByStore(cora);
-        for (const MeetingDesk* desk : {m_rack.get(), m_office.get()}) {
-            const std::string where = difference(saidBy(desk->file()), there);
-            QVERIFY2(where.empty(), where.c_str());
-            QCOMPARE(findingsIn(desk->file()), std::string());
-            QCOMPARE(desk->waiting(), 0);
-        }
+    void requireSameAtLast() {
+        meetAll();
+        requireSame();
     }
 
 private Q_SLOTS:
-    void initTestCase() {
-        try {
-            m_world = std::make_unique<StoreWorld>();
-        } catch (const std::exception& error) {
-            QFAIL(error.what());
-        }
-    }
-    void init() {
-        beginAnew(*m_world);
-        m_folder = std::make_unique<Folder>();
-    }
+    void initTestCase() { startStore(); }
+    void init() { beginEmpty(); }
 
     // The file is written over with what a copy of it holds, at each place at which the meeting
     // waits or pauses in turn.
@@ -143,7 +116,7 @@ private Q_SLOTS:
             QVERIFY2(where.empty(), (std::to_string(at) + ": " + where).c_str());
         }
         QVERIFY(stopped > 0);
-        requireSame();
+        requireSameAtLast();
     }
 
     // As a window does it: another file stands under the log's name. The meeting's connection is to
@@ -180,7 +153,7 @@ private Q_SLOTS:
         QVERIFY(!kept.empty());
         QVERIFY(bytesOf(m_rack->file()) == fresh);
         QCOMPARE(findingsIn(kept), std::string());
-        requireSame();
+        requireSameAtLast();
     }
 
     // What a log takes as a day a store takes as well, and shows it; the year 0 of ISO 8601 is 1 BC
@@ -204,7 +177,7 @@ private Q_SLOTS:
             QCOMPARE(m_world->server.sql("SELECT DISTINCT day FROM slopebook.points WHERE day = '" +
                                          shown + "'"),
                      shown);
-        requireSame();
+        requireSameAtLast();
     }
 };
 

@@ -3,19 +3,15 @@
 // changed twice waits for a choice, and a squad's athletes are its own.
 #include "core/desks/conflictsides.h"
 #include "core/store/thingjson.h"
-#include "tests/meetings/meetingworld.h"
-
-#include <memory>
+#include "tests/meetings/twodesks.h"
 
 using namespace slopebook;
 using namespace slopebook::test;
 using meetings::MeetingReport;
 
-class TestMeet : public QObject {
+class TestMeet : public TwoDesks {
     Q_OBJECT
-    std::unique_ptr<StoreWorld> m_world;
-    std::unique_ptr<Folder> m_folder;
-    std::unique_ptr<MeetingDesk> m_rack, m_office, m_judo;
+    std::unique_ptr<MeetingDesk> m_judo;
     Season m_season;
 
     void fill(const MeetingDesk& desk) {
@@ -23,23 +19,11 @@ class TestMeet : public QObject {
         m_season = fillSeason(log);
         addTestDay(log, m_season, addOtherThings(log, m_season));
     }
-    void requireSame() {
-        Connection cora = m_world->as("cora");
-        const Said there = saidByStore(cora);
-        for (const MeetingDesk* desk : {m_rack.get(), m_office.get()}) {
-            const std::string where = difference(saidBy(desk->file()), there);
-            QVERIFY2(where.empty(), where.c_str());
-            const std::string found = findingsIn(desk->file());
-            QVERIFY2(found.empty(), found.c_str());
-            QCOMPARE(desk->waiting(), 0);
-        }
-    }
-    /// Both know all of each other.
-    void meetAll() {
-        for (int i = 0; i < 2; ++i) {
-            m_rack->meet();
-            m_office->meet();
-        }
+    static LiftId liftCalled(const log::Log& log, const std::string& name) {
+        for (const auto& lift : log.lifts())
+            if (lift.value.name == name)
+                return lift.id;
+        throw std::runtime_error("no lift is called " + name);
     }
     void bothJoined() {
         fill(*m_rack);
@@ -51,23 +35,11 @@ class TestMeet : public QObject {
     }
 
 private Q_SLOTS:
-    void initTestCase() {
-        try {
-            m_world = std::make_unique<StoreWorld>();
-        } catch (const std::exception& error) {
-            QFAIL(error.what());
-        }
-    }
+    void initTestCase() { startStore(); }
     void init() {
-        QVERIFY(m_world);
-        beginAnew(*m_world);
-        m_folder = std::make_unique<Folder>();
-        const auto desk = [&](const char* name, const char* login) {
-            return std::make_unique<MeetingDesk>(*m_folder, name, m_world->server.address(login));
-        };
-        m_rack = desk("rack.slopebook", "cora");
-        m_office = desk("office.slopebook", "cora");
-        m_judo = desk("judo.slopebook", "dora");
+        beginEmpty();
+        m_judo = std::make_unique<MeetingDesk>(*m_folder, "judo.slopebook",
+                                               m_world->server.address("dora"));
     }
 
     void whatIsEnteredAtOneIsThereAtTheOther() {
@@ -406,11 +378,11 @@ private Q_SLOTS:
         m_judo->create();
         m_judo->join();
         m_judo->meet();
-        std::string name;
         {
             log::Log log = m_rack->open();
-            name = log.lifts().front().value.name;
             log.add(Lift{.name = "Needed elsewhere"});
+            for (const char* name : {"One", "Two", "Three"})
+                log.add(Lift{.name = name});
         }
         meetAll();
         m_judo->meet();
@@ -425,19 +397,47 @@ private Q_SLOTS:
         QCOMPARE(m_judo->meet().waiting, 0);
         {
             log::Log log = m_rack->open();
-            for (const auto& lift : log.lifts())
-                if (lift.value.name == "Needed elsewhere")
-                    log.remove(lift.id);
-            log.add(Athlete{.name = "Came later"});
+            log.remove(liftCalled(log, "Needed elsewhere"));
+            // three names change hands: whichever of the four are given together, none goes
+            const auto one = liftCalled(log, "One"), two = liftCalled(log, "Two"),
+                       three = liftCalled(log, "Three");
+            log.change(one, Lift{.name = "Four"});
+            log.change(two, Lift{.name = "One"});
+            log.change(three, Lift{.name = "Two"});
+            log.change(one, Lift{.name = "Three"});
         }
-        const MeetingReport report = m_rack->meet();
+        MeetingReport report = m_rack->meet();
         QCOMPARE(report.notTaken.size(), std::size_t(1));
         QCOMPARE(report.waiting, 1);
+        QCOMPARE(report.went, 3);
+        {
+            log::Log log = m_rack->open();
+            log.add(Athlete{.name = "Came later"});
+        }
+        report = m_rack->meet();
+        QCOMPARE(report.notTaken.size(), std::size_t(1));
         QCOMPARE(report.went, 1);
         m_office->meet();
         const log::Log log = m_office->open();
         QVERIFY(std::ranges::any_of(
             log.athletes(), [](const auto& one) { return one.value.name == "Came later"; }));
+
+        // made anew under its name, here and with a set: it is that one again
+        {
+            log::Log rack = m_rack->open();
+            const LiftId anew = rack.add(Lift{.name = "Needed elsewhere"});
+            rack.add(aSession(rack), anew, ladderSet(60, {0.8}));
+        }
+        report = m_rack->meet();
+        QVERIFY(report.notTaken.empty());
+        QCOMPARE(report.waiting, 0);
+        QCOMPARE(report.taken.joined.size(), std::size_t(1));
+        meetAll();
+        m_judo->meet();
+        requireSame();
+        const log::Log judo = m_judo->open();
+        QCOMPARE(judo.liftsOf(judo.athletes().front().id),
+                 std::vector{liftCalled(judo, "Needed elsewhere")});
     }
 
     // A store goes back, with two squads at one desk: what each had goes to each again.

@@ -291,6 +291,34 @@ private Q_SLOTS:
             QFAIL(("step " + std::to_string(step) + ": " + error.what()).c_str());
         }
     }
+    // Of somebody who is not known here what was removed is of no use, nor what belonged to that:
+    // it is nothing that the store would have to mend.
+    void whatWasRemovedOfNobodyIsNotMissed() {
+        const Folder folder;
+        std::vector<store::Atom> coming;
+        {
+            log::Log log = log::Log::create(folder.path("other"));
+            const LiftId lift = log.add(Lift{.name = "Bench pull"});
+            const SessionId session = log.add(
+                SessionHead{.athlete = log.add(Athlete{.name = "Ada"}), .date = day(2026, 4, 2)});
+            log.add(session, lift, ladderSet(60, {0.8}));
+            log.remove(session);
+            const auto held = heldBy(log);
+            for (const std::string_view kind : log::kindsInOrder)
+                for (const auto& [uuid, one] : held)
+                    if (one.kind == kind && kind != "athlete" && kind != "test")
+                        coming.push_back(
+                            store::atomOf(one, kind == "lift" ? store::everybody : rowing));
+        }
+        QCOMPARE(coming.size(), std::size_t(3));
+        const fs::path file = folder.path("mine");
+        log::Log::create(file);
+        join(file, true, false);
+        log::Log log = log::Log::open(file);
+        meetings::Footing footing(storeId);
+        QVERIFY(meetings::takeIn(log, footing, coming).leftOut.empty());
+        QCOMPARE(log.lifts().size(), std::size_t(1));
+    }
     // A test of the test.
     void everythingHappened() {
         for (const auto& [what, times] : m_did)

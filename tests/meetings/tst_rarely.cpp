@@ -2,6 +2,8 @@
 // What seldom happens where desks meet a store, each at real logs and a real PostgreSQL: who comes
 // back where the name was given anew, who went and came back before a desk heard of it, a name that
 // is taken by what may not stand in a log.
+#include "core/meetings/going.h"
+#include "core/meetings/marks.h"
 #include "tests/meetings/twodesks.h"
 
 using namespace slopebook;
@@ -42,6 +44,24 @@ class TestRarely : public TwoDesks {
         Connection admin = m_world->as("admin");
         admin.ask("SELECT slopebook.move_athlete($1, $2)",
                   {store::uuidText(athlete), store::uuidText(squad)});
+    }
+    static Sixteen idAt(const MeetingDesk& desk, const std::string& name) {
+        const log::Log log = desk.open();
+        return uuidOf(log, called(log, name));
+    }
+    /// With a session, at the rack.
+    void addAda() const {
+        log::Log log = m_rack->open();
+        const AthleteId ada = log.add(Athlete{.name = "Ada"});
+        log.add(SessionHead{.athlete = ada, .date = day(2026, 4, 2)});
+    }
+    static void changeAda(const MeetingDesk& desk, bool herself, bool set) {
+        log::Log log = desk.open();
+        const AthleteId ada = called(log, "Ada");
+        if (herself)
+            log.change(ada, Athlete{.name = "Ada", .note = "tall"});
+        if (set)
+            log.add(log.sessions(ada).front().id, log.lifts().front().id, ladderSet(60, {0.8}));
     }
     void requireAsSeenBy(const MeetingDesk& desk, const std::string& login) const {
         Connection store = m_world->as(login);
@@ -176,6 +196,7 @@ private Q_SLOTS:
             log.setRoster({.station = erg, .day = day(2026, 4, 3), .athletes = {other, ada}});
             log.setRoster({.station = erg, .day = day(2026, 4, 3), .athletes = {other}});
             log.setRoster({.station = erg, .day = day(2026, 4, 4), .athletes = {ada}});
+            log.setRoster({.station = erg, .day = day(2026, 4, 5), .athletes = {ada, other}});
         }
         meetAll();
         reader.meet();
@@ -190,10 +211,11 @@ private Q_SLOTS:
         QVERIFY(m_rack->meet().departed.empty());
         QCOMPARE(m_world->count("slopebook.atoms WHERE kind = 'roster' AND alive AND about = '" +
                                 store::uuidText(who) + "'"),
-                 2);
+                 3);
         reader.meet();
         meetAll();
         reader.meet();
+        QCOMPARE(reader.waiting(), 0); // who came behind her was numbered anew here meanwhile
         for (const MeetingDesk* desk : {static_cast<const MeetingDesk*>(m_rack.get()),
                                         static_cast<const MeetingDesk*>(m_office.get()), &reader}) {
             const log::Log log = desk->open();
@@ -201,10 +223,145 @@ private Q_SLOTS:
             for (const Roster& roster : log.rosters())
                 turns += static_cast<std::size_t>(
                     std::ranges::count(roster.athletes, called(log, "Ada")));
-            QCOMPARE(turns, std::size_t(2));
+            QCOMPARE(turns, std::size_t(3));
         }
         requireSame();
         requireAsSeenBy(reader, "dora");
+    }
+
+    // Who leaves is gone before what is new comes, and another may have his name by then.
+    void whoLeavesLeavesHisName() {
+        addAthlete(*m_rack, "Ada");
+        meetAll();
+        move(idAt(*m_rack, "Ada"), m_world->judo);
+        m_office->meet();
+        addAthlete(*m_office, "Ada");
+        m_office->meet();
+        const MeetingReport report = m_rack->meet();
+        QCOMPARE(report.departed.size(), std::size_t(1));
+        QVERIFY(!report.departed.front().stayed);
+        QVERIFY(report.taken.renamed.empty() && report.taken.listed.empty());
+        QVERIFY(hasAthlete(*m_rack, "Ada"));
+        meetAll();
+        requireSame();
+    }
+
+    // Who left is in her squad again in a store that went back: also where she was let go.
+    void aStoreGoesBackToBeforeSheLeft() {
+        addAda();
+        meetAll();
+        dump();
+        move(idAt(*m_rack, "Ada"), m_world->judo);
+        QCOMPARE(m_rack->meet().departed.size(), std::size_t(1));
+        restore();
+        m_rack->meet();
+        QVERIFY(hasAthlete(*m_rack, "Ada"));
+        meetAll();
+        requireSame();
+    }
+
+    // A store that went back has lost what was written of somebody, who leaves before it is told
+    // again: she stays here with it, it goes nowhere, and is not offered again and again.
+    void whoLeavesAStoreThatWentBackStays_data() {
+        QTest::addColumn<bool>("herself"); // what was lost is hers, or a set
+        QTest::newRow("a set was lost") << false;
+        QTest::newRow("what she says was lost") << true;
+    }
+    void whoLeavesAStoreThatWentBackStays() {
+        QFETCH(bool, herself);
+        addAda();
+        meetAll();
+        dump();
+        changeAda(*m_rack, herself, !herself);
+        m_rack->meet();
+        restore();
+        move(idAt(*m_rack, "Ada"), m_world->judo);
+        for (int i = 0; i < 2; ++i) {
+            const MeetingReport report = m_rack->meet();
+            QCOMPARE(report.departed.size(), std::size_t(i == 0 ? 1 : 0));
+            QVERIFY(i > 0 || report.departed.front().stayed);
+            QVERIFY(report.notTaken.empty());
+            QCOMPARE(report.held, 1);
+            QCOMPARE(report.waiting, 1);
+        }
+        QVERIFY(hasAthlete(*m_rack, "Ada"));
+        move(idAt(*m_rack, "Ada"), m_world->rowing);
+        meetAll();
+        requireSame();
+    }
+
+    // The same at a desk that writes in both squads: it is told again where she is now.
+    void toldAgainWhereSheIsNow() {
+        const auto admin = store::Address::read(m_world->server.address("admin"));
+        store::grant(admin, "dora", "Rowing", store::May::Write);
+        const MeetingDesk both(*m_folder, "both.slopebook", m_world->server.address("dora"));
+        both.create();
+        both.join("Judo");
+        addAda();
+        meetAll();
+        both.meet();
+        dump();
+        changeAda(both, true, true);
+        both.meet();
+        restore();
+        move(idAt(*m_rack, "Ada"), m_world->judo);
+        const MeetingReport report = both.meet();
+        QVERIFY(report.wentBack && report.notTaken.empty());
+        QCOMPARE(report.waiting, 0);
+        both.meet();
+        requireAsSeenBy(both, "dora");
+        meetAll();
+        requireSame();
+    }
+
+    // What was found to be of no use to the store, and is there again when that is noted.
+    void whatComesBackMeanwhileWaits() {
+        const auto admin = store::Address::read(m_world->server.address("admin"));
+        const MeetingDesk judo(*m_folder, "judo.slopebook", m_world->server.address("dora"));
+        judo.create();
+        judo.join();
+        addAthlete(judo, "Bo");
+        judo.meet();
+        store::grant(admin, "cora", "Judo", store::May::Write);
+        m_rack->meet();
+        log::Log log = m_rack->open();
+        Roster roster{.station = addStation(log, "Erg"),
+                      .day = day(2026, 4, 2),
+                      .athletes = {called(log, "Bo")}};
+        log.setRoster(roster);
+        log.setRoster({.station = roster.station, .day = roster.day});
+        const auto untold = meetings::whatGoes(log).untold;
+        QCOMPARE(untold.size(), std::size_t(1));
+        log.setRoster(roster);
+        const meetings::Footing footing(meetings::storeOf(log).id);
+        meetings::forgetUntold(log, footing, untold);
+        QVERIFY(log::isUnsent(log::connectionOf(log), untold.front()));
+        log.setRoster({.station = roster.station, .day = roster.day});
+        meetings::forgetUntold(log, footing, untold);
+        QVERIFY(!log::isUnsent(log::connectionOf(log), untold.front()));
+    }
+
+    // A log that has met often does not keep every moment of its store that it saw: those that it
+    // keeps are enough to know what a store lost that went back, and little more.
+    void momentsAreForgotten() {
+        log::Log log = m_rack->open();
+        log::Connection& db = log::connectionOf(log);
+        const std::int64_t first = log::highestMark(db)->n + 1, last = first + 1200;
+        log.together([&] {
+            for (std::int64_t n = first; n <= last; ++n)
+                meetings::noteMark(db, {.n = n, .tag = log::randomUuid()});
+        });
+        const std::vector<log::Mark> kept = log::marksIn(db);
+        QVERIFY2(kept.size() <= 500, std::to_string(kept.size()).c_str());
+        QCOMPARE(kept.back().n, last);
+        for (std::size_t i = 1; i < kept.size(); ++i) {
+            const std::int64_t lost = kept[i].n - kept[i - 1].n;
+            QVERIFY2(lost == 1 || lost <= (last - kept[i].n) / 16,
+                     std::to_string(kept[i].n).c_str());
+        }
+        QCOMPARE(findingsIn(m_rack->file()), std::string());
+        QVERIFY(m_rack->meet().wentBack); // this store never had them
+        requireSame();
     }
 
     // Who leaves while he stands on the roster of a station that the store has not yet leaves that

@@ -3,10 +3,8 @@
 // written in small transactions, whatever the log holds; ended before any of them, the same again,
 // or the next meeting, comes to the same end.
 #include "core/log/newsessions.h"
-#include "tests/meetings/meetingworld.h"
+#include "tests/meetings/twodesks.h"
 #include "tests/meetings/watchedwrites.h"
-
-#include <memory>
 
 using namespace slopebook;
 using namespace slopebook::test;
@@ -69,10 +67,8 @@ State stateOf(const std::filesystem::path& file) {
 }
 } // namespace
 
-class TestSmallSteps : public QObject {
+class TestSmallSteps : public TwoDesks {
     Q_OBJECT
-    std::unique_ptr<StoreWorld> m_world;
-    std::unique_ptr<Folder> m_folder;
 
     std::filesystem::path manySets(const char* name, int sessions) const {
         const auto file = m_folder->path(name);
@@ -145,17 +141,8 @@ class TestSmallSteps : public QObject {
     }
 
 private Q_SLOTS:
-    void initTestCase() {
-        try {
-            m_world = std::make_unique<StoreWorld>();
-        } catch (const std::exception& error) {
-            QFAIL(error.what());
-        }
-    }
-    void init() {
-        beginAnew(*m_world);
-        m_folder = std::make_unique<Folder>();
-    }
+    void initTestCase() { startStore(); }
+    void init() { beginEmpty(); }
 
     void joiningAndLeavingAreSmall() {
         const auto file = manySets("many.slopebook", 300);

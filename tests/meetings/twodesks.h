@@ -126,9 +126,27 @@ protected:
         }
     }
 
-    void startServer() {
+    /// A server with an empty store.
+    void startStore() {
         try {
             m_world = std::make_unique<StoreWorld>();
+        } catch (const std::exception& error) {
+            QFAIL(error.what());
+        }
+    }
+    /// An empty store, and two desks whose logs are not made yet.
+    void beginEmpty() {
+        QVERIFY(m_world);
+        beginAnew(*m_world);
+        m_folder = std::make_unique<Folder>();
+        makeDesks();
+    }
+    /// Two desks that know all of each other, and their store, to begin with again and again.
+    void startServer() {
+        startStore();
+        if (!m_world)
+            return;
+        try {
             m_readyFolder = std::make_unique<Folder>();
             m_folder = std::make_unique<Folder>();
             makeDesks();
