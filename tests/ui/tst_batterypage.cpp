@@ -698,9 +698,14 @@ private Q_SLOTS:
         QCOMPARE(cell(blocks, autumn, 5), QStringLiteral("2"));
         QCOMPARE(cell(blocks, flood, 5), QStringLiteral("0"));
         QVERIFY(cell(blocks, flood, 3).startsWith(QStringLiteral("60")));
-        QVERIFY(cell(blocks, spring, 6).contains(QStringLiteral("sore ankle")));
+        QCOMPARE(cell(blocks, spring, 6), QStringLiteral("in 1 of 1"));
+        QVERIFY(blocks.index(spring, 0)
+                    .data(Qt::ToolTipRole)
+                    .toString()
+                    .contains(QStringLiteral("sore ankle")));
         page.selectBlock(spring);
         QCOMPARE(page.sessions().rowCount(), 1);
+        QVERIFY(cell(page.sessions(), 0, 1).contains(QStringLiteral("sore ankle")));
         QVERIFY(cell(page.sessions(), 0, 2).contains(QStringLiteral("Bench pull")));
         QVERIFY(cell(page.sessions(), 0, 2).contains(QStringLiteral("Single hop")));
         QCOMPARE(page.timeline().lanes(), 1);
