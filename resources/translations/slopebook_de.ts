@@ -8458,8 +8458,8 @@ liegt über dem geschätzten 1RM</translation>
         <translation>zum Planen nach den Maxima des Protokolls</translation>
     </message>
     <message>
-        <source>dashed: a change is clear from ±%1 m/s</source>
-        <translation>gestrichelt: klar ab ±%1 m/s</translation>
+        <source>dashed: one more test is clear from ±%1 m/s</source>
+        <translation>gestrichelt: ein weiterer Test ist klar ab ±%1 m/s</translation>
     </message>
 </context>
 <context>
