@@ -92,7 +92,7 @@ void fillCard(page::Flow& flow, const PlanCard& card) {
     std::vector<answers::Caution> cautions = card.plan.cautions;
     if (!card.related.empty())
         cautions.push_back(answers::relationCaution(card.relation));
-    for (const QString& caution : planwords::cautionTexts(cautions, card.unit)) {
+    for (const QString& caution : planwords::allCautionTexts(cautions, card.unit)) {
         flow.text(caution, page::pageFont(cautionSize), first ? 16 : 3);
         first = false;
     }

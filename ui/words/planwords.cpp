@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/planwords.h"
 
+#include "core/answers/method.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -68,6 +69,14 @@ QStringList cautionTexts(const std::vector<answers::Caution>& cautions, LoadUnit
     for (const answers::Caution& caution : cautions)
         texts << said(asSentence(caution.words), unit);
     return texts;
+}
+
+QStringList allCautionTexts(std::vector<answers::Caution> cautions, LoadUnit unit) {
+    std::erase_if(cautions, [](const answers::Caution& one) { // said with the usual ones, once
+        return one.kind == answers::Caution::Kind::Estimates ||
+               one.kind == answers::Caution::Kind::Practitioner;
+    });
+    return cautionTexts(cautions, unit) << said(answers::cautionWords(false), unit).join(u' ');
 }
 
 namespace {

@@ -30,6 +30,8 @@ QString borrowedText(const Answer<answers::History>& history, const answers::Pro
 
 /// Each caution as a sentence.
 QStringList cautionTexts(const std::vector<answers::Caution>& cautions, LoadUnit unit);
+/// Those of a plan, then the usual ones in one text: each is said once.
+QStringList allCautionTexts(std::vector<answers::Caution> cautions, LoadUnit unit);
 QString ladderLoads(const answers::LadderForecast& ladder, LoadUnit unit);
 /// The same for a sentence, each with its unit: "40 kg, 2 sets of 52.5 kg, 70 kg".
 QString ladderInWords(const answers::LadderForecast& ladder, LoadUnit unit);

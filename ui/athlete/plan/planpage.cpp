@@ -318,12 +318,13 @@ void PlanPage::showPlan(const answers::Plan& plan) {
     told.removeAll(QString());
     m_sentence->setText(told.join(u' '));
     m_chart->setSpokenText(m_sentence->text());
-    QStringList cautions = planwords::cautionTexts(plan.cautions, m_choice.unit);
+    std::vector<answers::Caution> beware = plan.cautions;
     if (const Words name = m_relations->name(); !name.empty())
-        cautions << planwords::cautionTexts({answers::relationCaution(name)}, m_choice.unit);
+        beware.push_back(answers::relationCaution(name));
+    QStringList cautions;
     if (plan.restrictedFlow)
-        cautions << said(answers::restrictedFlowSentences(), m_choice.unit);
-    cautions << said(answers::cautionWords(false), m_choice.unit).join(u' ');
+        cautions = said(answers::restrictedFlowSentences(), m_choice.unit);
+    cautions << planwords::allCautionTexts(std::move(beware), m_choice.unit);
     m_cautions->setText(cautions.join(u"\n"_s));
     showChosen();
 }
