@@ -63,6 +63,16 @@ class TestRarely : public TwoDesks {
         if (set)
             log.add(log.sessions(ada).front().id, log.lifts().front().id, ladderSet(60, {0.8}));
     }
+    /// Bo is entered at another squad's desk; the rack may write in both from now on, and has him.
+    void bringBo(const MeetingDesk& judo) const {
+        judo.create();
+        judo.join();
+        addAthlete(judo, "Bo");
+        judo.meet();
+        store::grant(store::Address::read(m_world->server.address("admin")), "cora", "Judo",
+                     store::May::Write);
+        m_rack->meet();
+    }
     void requireAsSeenBy(const MeetingDesk& desk, const std::string& login) const {
         Connection store = m_world->as(login);
         const std::string where = difference(saidBy(desk.file()), saidByStore(store));
@@ -316,14 +326,8 @@ private Q_SLOTS:
 
     // What was found to be of no use to the store, and is there again when that is noted.
     void whatComesBackMeanwhileWaits() {
-        const auto admin = store::Address::read(m_world->server.address("admin"));
         const MeetingDesk judo(*m_folder, "judo.slopebook", m_world->server.address("dora"));
-        judo.create();
-        judo.join();
-        addAthlete(judo, "Bo");
-        judo.meet();
-        store::grant(admin, "cora", "Judo", store::May::Write);
-        m_rack->meet();
+        bringBo(judo);
         log::Log log = m_rack->open();
         Roster roster{.station = addStation(log, "Erg"),
                       .day = day(2026, 4, 2),
@@ -397,12 +401,7 @@ private Q_SLOTS:
         const auto admin = store::Address::read(m_world->server.address("admin"));
         store::initialise(admin, {"Sailing"});
         const MeetingDesk judo(*m_folder, "judo.slopebook", m_world->server.address("dora"));
-        judo.create();
-        judo.join();
-        addAthlete(judo, "Bo");
-        judo.meet();
-        store::grant(admin, "cora", "Judo", store::May::Write);
-        m_rack->meet();
+        bringBo(judo);
         Sixteen who{};
         {
             log::Log log = m_rack->open();
