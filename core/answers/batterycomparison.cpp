@@ -141,17 +141,19 @@ void addWithoutBar(BatteryComparison& battery, const Words& label, const Measure
                               .noBar = why,
                               .word = figure ? ownUnit(measure, read) : readingWords(read.reading),
                               .reading = figure ? read.reading : Reading::NoFigure,
+                              .flagged = figure && !read.under.empty(),
                               .leans = figure ? read.leans() : 0,
                               .notComparable = apart});
 }
 
 void addForest(BatteryComparison& battery, const Words& label, const Measure& measure,
-               const ReadChange& change, bool flagged) {
+               const ReadChange& change, bool extrapolated = false) {
     if (!change.smallest) {
         addWithoutBar(battery, label, measure, change,
                       say("no smallest change that matters is known"));
         return;
     }
+    const bool apart = !change.notComparable.empty();
     const double m = change.smallest->value * (measure.higherIsBetter ? 1 : -1);
     const double a = change.interval.low / m;
     const double b = change.interval.high / m;
@@ -160,9 +162,9 @@ void addForest(BatteryComparison& battery, const Words& label, const Measure& me
                               .change = change.change / m,
                               .interval = {std::min(a, b), std::max(a, b)},
                               .reading = change.reading,
-                              .flagged = flagged,
+                              .flagged = !apart && (extrapolated || !change.under.empty()),
                               .leans = change.leans(),
-                              .notComparable = !change.notComparable.empty()});
+                              .notComparable = apart});
 }
 
 Measure measureOf(const TestKind& kind) {
@@ -252,10 +254,8 @@ BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> k
     for (const TestChange& test : battery.tests) {
         const Words label = sided(testName(test.kind.value.name), test.side);
         const Measure measure = measureOf(test.kind.value);
-        if (test.noReading.empty())
-            addForest(battery, label, measure, test.read, !test.conditions.empty());
-        else if (!test.read.notComparable.empty() && test.read.smallest)
-            addForest(battery, label, measure, test.read, false);
+        if (test.noReading.empty() || (!test.read.notComparable.empty() && test.read.smallest))
+            addForest(battery, label, measure, test.read);
         else
             addWithoutBar(battery, label, measure, test.read, test.noReading);
     }
@@ -283,7 +283,9 @@ void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& com
     else if (!std::isfinite(read.interval.high - read.interval.low))
         addWithoutBar(battery, label, mass, read, comparison.under.notComparable);
     else
-        addForest(battery, label, mass, read, false);
+        addForest(battery, label, mass, read,
+                  comparison.from.oneRm->extrapolatedFar() ||
+                      comparison.to.oneRm->extrapolatedFar());
 }
 
 Words testLabel(const TestKind& kind, BodySide side) {

@@ -32,7 +32,7 @@ struct ForestRow {
     double change = 0;
     stats::Interval interval = {};
     Reading reading = Reading::NoFigure;
-    bool flagged = false;       ///< the context changed, or a figure is extrapolated
+    bool flagged = false;       ///< something around it changed, or a figure is drawn far beyond
     int leans = 0;              ///< an unclear change: +1 to the better side, -1 to the worse
     bool notComparable = false; ///< drawn all the same, hatched
 };

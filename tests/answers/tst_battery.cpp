@@ -5,6 +5,7 @@
 #include "core/answers/batterysummary.h"
 #include "core/answers/testkinds.h"
 #include "core/model/errors.h"
+#include "tests/answers/builders.h"
 #include "tests/answers/checking.h"
 #include "tests/support/rscript.h"
 
@@ -18,6 +19,7 @@ using namespace slopebook;
 using namespace slopebook::answers;
 using namespace slopebook::literals;
 using Kind = Stored<TestKindId, TestKind>;
+using Points = std::vector<std::pair<double, double>>;
 
 namespace {
 
@@ -317,6 +319,38 @@ private Q_SLOTS:
                      sentence.ends_with("without a figure: hop, right."),
                  sentence.c_str());
         QCOMPARE(battery.notes.size(), std::size_t(1));
+    }
+
+    /// The mark of the chart goes with what the sentence says of a row: other conditions, and a max
+    /// drawn far beyond what was lifted; a row that may not be compared says that already.
+    void liftsAreMarkedAsTestsAre() {
+        const Points heavy{{40, 1.22}, {60, 1.00}, {80, 0.79}, {100, 0.57}, {120, 0.35}};
+        const Points light{{20, 1.30}, {30, 1.21}, {40, 1.08}, {50, 0.99}};
+        const auto marks = [&heavy](const Points& to, const std::string& place,
+                                    const std::string& apart) {
+            Lift lift = tests::benchPull();
+            ComparisonSettings settings;
+            settings.checkLoads = {massFromKilograms(40)};
+            settings.smallestVelocity = Smallest{.value = 0.05};
+            settings.smallestOneRm = Smallest{.value = 3};
+            LiftSession before = tests::session(1, heavy), after = tests::session(2, to);
+            before.conditions.place = "hall";
+            after.conditions.place = place;
+            after.conditions.notComparable = apart;
+            const auto found = compare(lift, tests::coachMvt(0.17, 0.04), before, after, settings);
+            if (!found)
+                throw std::runtime_error(english(found.why().reason));
+            BatteryComparison battery;
+            addLift(battery, lift, *found);
+            std::string marked;
+            for (const ForestRow& row : battery.forest)
+                marked += row.flagged ? '*' : '-';
+            return marked;
+        };
+        QCOMPARE(marks(heavy, "hall", ""), std::string("--")); // the speed, the max
+        QCOMPARE(marks(light, "hall", ""), std::string("-*"));
+        QCOMPARE(marks(heavy, "boathouse", ""), std::string("**"));
+        QCOMPARE(marks(heavy, "boathouse", "concrete floor"), std::string("--"));
     }
 
     /// 100 TE sqrt(2 (1 + r^2)) / better; published: x 0.84 with t on 4 df, 2.776445.
