@@ -137,6 +137,10 @@ Words allBlocksAtOnce() {
     return say("all blocks at once");
 }
 
+Words allStepsAtOnce() {
+    return say("all steps at once");
+}
+
 Words eachChangeAlone() {
     return say("each change alone");
 }

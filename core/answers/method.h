@@ -30,8 +30,10 @@ Words mvtWords(const Mvt& mvt);
 Words tooUncertainWords(const Profile& profile);
 
 /// What a reading is held against, in the few words that every page has for it: every block of the
-/// measure together (method.md section 12), or each change by itself.
+/// measure together (method.md section 12), every step from a block to the next together, or each
+/// change by itself. One change has another interval in each.
 Words allBlocksAtOnce();
+Words allStepsAtOnce();
 Words eachChangeAlone();
 Words heldAgainst(bool allAtOnce);
 /// Where the other way of reading is found, so that nobody is surprised by another word there.

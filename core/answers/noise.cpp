@@ -184,7 +184,8 @@ DayNoise chooseDayNoise(const stats::RepeatSums& own, const stats::RepeatSums& o
                         const PublishedNoise& published,
                         std::span<const stats::DaySpread> spreads) {
     DayNoise chosen{.ownPairs = static_cast<int>(own.pairs),
-                    .othersPairs = static_cast<int>(others.pairs)};
+                    .othersPairs = static_cast<int>(others.pairs),
+                    .withBlocks = !spreads.empty()};
     for (const stats::DaySpread& spread : spreads)
         chosen.ownPairs += spread.days - 1;
     if (!published) {

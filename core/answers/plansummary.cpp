@@ -32,10 +32,12 @@ Words expectation(const NextTest& next) {
                          *now)
                    : say("No ladder of these loads can be expected to bound the estimated 1RM.");
     const Words half = massWords(*best.oneRm, asEstimate);
-    return now ? say("The best ladder can be expected to give the estimated 1RM to ± %1 (this "
-                     "session's: ± %2).",
+    return now ? say("The best ladder can be expected to give the estimated 1RM to ± %1, were "
+                     "lines straight (this session's: ± %2).",
                      half, *now)
-               : say("The best ladder can be expected to give the estimated 1RM to ± %1.", half);
+               : say("The best ladder can be expected to give the estimated 1RM to ± %1, were "
+                     "lines straight.",
+                     half);
 }
 
 /// The chosen loads: those within the estimated 1RM, the first of them, and those over it.

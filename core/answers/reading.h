@@ -40,6 +40,7 @@ struct DayNoise {
     double published = 0;
     double expected = 0; ///< (m/s)^2, what chances are worked out with; 0: as variance
     int ownPairs = 0, othersPairs = 0;
+    bool withBlocks = false;              ///< days of one block are among ownPairs
     double ownShare = 0, othersShare = 0; ///< the rest is the published figure's
     /// What the athlete's SD is likely to be, m/s; none without a published figure.
     std::optional<stats::LogNormal> likely = {};

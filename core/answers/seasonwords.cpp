@@ -158,11 +158,11 @@ Words chanceWords(const SeasonMatrix& matrix) {
         }
     if (each.size() > 1)
         return say("%1 of %2 readings against %3 are better or worse (%4); chance alone gives %5. "
-                   "As one family (Holm) %6 stand.",
+                   "With all of them as one question (Holm's rule) %6 stand.",
                    found, judged, periodWords(matrix.blocks[matrix.chosen].block.name),
                    listed(std::move(each)), figure(matrix.byChance(), 1), standingByHolm(matrix));
-    return say("%1 of %2 readings are better or worse; chance alone gives %3. As one family "
-               "(Holm) %4 stand.",
+    return say("%1 of %2 readings are better or worse; chance alone gives %3. With all of them as "
+               "one question (Holm's rule) %4 stand.",
                found, judged, figure(matrix.byChance(), 1), standingByHolm(matrix));
 }
 

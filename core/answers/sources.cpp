@@ -55,7 +55,10 @@ std::vector<Words> smallestTold(const Smallest& smallest) {
 
 namespace {
 
-Words repeatsOfAthlete(int pairs) {
+/// withBlocks: how the days of one block differ counts as well, which no page lists as a repeat.
+Words repeatsOfAthlete(int pairs, bool withBlocks) {
+    if (withBlocks)
+        return say("the athlete's own: %1 repeats, days of one block among them", pairs);
     return pairs == 1 ? say("the athlete's own: 1 repeat test")
                       : say("the athlete's own: %1 repeat tests", pairs);
 }
@@ -79,7 +82,7 @@ Words sourceOf(const DayNoise& noise) {
     const Words published = say("published, not yours");
     std::vector<Words> shares;
     for (const auto& [share, source] :
-         {std::pair{noise.ownShare, repeatsOfAthlete(noise.ownPairs)},
+         {std::pair{noise.ownShare, repeatsOfAthlete(noise.ownPairs, noise.withBlocks)},
           std::pair{noise.othersShare, repeatsOfLog(noise.othersPairs)},
           std::pair{1 - noise.ownShare - noise.othersShare, published}})
         if (share >= leastShare)
@@ -88,7 +91,7 @@ Words sourceOf(const DayNoise& noise) {
         return listed(std::move(shares));
     switch (noise.origin) {
     case DayNoise::Origin::Athlete:
-        return repeatsOfAthlete(noise.pairs);
+        return repeatsOfAthlete(noise.pairs, noise.withBlocks);
     case DayNoise::Origin::LogLift:
         return repeatsOfLog(noise.pairs);
     case DayNoise::Origin::Published:

@@ -147,9 +147,9 @@ Words awayWords(const SquadDue& due) {
 }
 
 Words dueMethod(const DueQuestion& question) {
-    return say("Due is what an athlete was not tested in since the running block began, not for "
-               "over %1 weeks, or more than a week before most of the others; and what most of the "
-               "others were tested in lately and the athlete never.",
+    return say("Due: not tested since the running block began, or not for over %1 weeks, or over a "
+               "week longer ago than most of the others; or never, where most of the others were "
+               "lately.",
                question.weeks);
 }
 

@@ -328,7 +328,7 @@
     </message>
     <message>
         <source>too small to matter</source>
-        <translation>zu klein, um bedeutsam zu sein</translation>
+        <translation>zu klein, um zu zählen</translation>
     </message>
     <message>
         <source>%1, ±%2</source>
@@ -996,21 +996,21 @@
         <translation>Zählt ab</translation>
     </message>
     <message>
-        <source>Bar: change against the chosen block with its %1 interval, thick the part that decides “held”, in units of what matters; right is better. Grey: too small to matter. Hatched: not comparable. Arrow: runs on beyond the scale.</source>
-        <translation>Balken: Änderung gegen den gewählten Block mit ihrem Intervall zu %1, dick der Teil, der über „gehalten“ entscheidet, in Einheiten der kleinsten bedeutsamen Änderung; rechts ist besser. Grau: zu klein, um bedeutsam zu sein. Schraffiert: nicht vergleichbar. Pfeil: geht über die Skala hinaus.</translation>
-    </message>
-    <message>
         <source>no reading</source>
         <translation>kein Befund</translation>
-    </message>
-    <message>
-        <source>against %1: %2</source>
-        <translation>gegen %1: %2</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
         <comment>a block, how many are read together</comment>
         <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>step from %1: %2</source>
+        <translation>Schritt von %1: %2</translation>
+    </message>
+    <message>
+        <source>Bar: change against the chosen block with its %1 interval, thick %2, which decides “held”, in units of what matters; right is better. Grey: too small to matter. Hatched: not comparable. Arrow: runs on beyond the scale.</source>
+        <translation>Balken: Änderung gegen den gewählten Block mit ihrem Intervall zu %1, dick zu %2, das über „gehalten“ entscheidet, in Einheiten der kleinsten bedeutsamen Änderung; rechts ist besser. Grau: zu klein, um zu zählen. Schraffiert: nicht vergleichbar. Pfeil: geht über die Skala hinaus.</translation>
     </message>
 </context>
 <context>
@@ -1331,8 +1331,8 @@
         <translation>Fehler (m/s)</translation>
     </message>
     <message>
-        <source>all athletes</source>
-        <translation>alle Athleten</translation>
+        <source>whole line</source>
+        <translation>ganze Gerade</translation>
     </message>
 </context>
 <context>
@@ -1560,10 +1560,6 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>%1; since %2</source>
-        <translation>%1; seit %2</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
@@ -1599,6 +1595,11 @@
         <source>%1: %2 interval (%3)</source>
         <comment>a change, its level, held against</comment>
         <translation>%1: %2-Intervall (%3)</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>a figure, its block</comment>
+        <translation>%1 (%2)</translation>
     </message>
 </context>
 <context>
@@ -5792,14 +5793,6 @@
         <translation>Von keiner Leiter aus diesen Lasten ist zu erwarten, dass sie das geschätzte 1RM eingrenzt.</translation>
     </message>
     <message>
-        <source>The best ladder can be expected to give the estimated 1RM to ± %1 (this session&apos;s: ± %2).</source>
-        <translation>Von der besten Leiter ist zu erwarten, dass sie das geschätzte 1RM auf ± %1 genau liefert (diese Einheit: ± %2).</translation>
-    </message>
-    <message>
-        <source>The best ladder can be expected to give the estimated 1RM to ± %1.</source>
-        <translation>Von der besten Leiter ist zu erwarten, dass sie das geschätzte 1RM auf ± %1 genau liefert.</translation>
-    </message>
-    <message>
         <source>The line is of %1.</source>
         <translation>Die Gerade ist vom %1.</translation>
     </message>
@@ -6258,10 +6251,6 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Not seen for half a year, and not listed: %1.</source>
         <translation>Seit einem halben Jahr nicht gesehen und nicht aufgeführt: %1.</translation>
-    </message>
-    <message>
-        <source>Due is what an athlete was not tested in since the running block began, not for over %1 weeks, or more than a week before most of the others; and what most of the others were tested in lately and the athlete never.</source>
-        <translation>Fällig ist, worin ein Athlet seit Beginn des laufenden Blocks, seit über %1 Wochen oder mehr als eine Woche vor den meisten anderen nicht getestet wurde; und worin die meisten anderen kürzlich getestet wurden und er nie.</translation>
     </message>
     <message>
         <source>a trend within a block needs four days that cover the load</source>
@@ -7932,10 +7921,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>%1; klar ab %2</translation>
     </message>
     <message>
-        <source>%1 of %2 readings against %3 are better or worse (%4); chance alone gives %5. As one family (Holm) %6 stand.</source>
-        <translation>%1 von %2 Befunden gegen %3 sind besser oder schlechter (%4); der Zufall allein gibt %5. Als eine Familie (Holm) bleiben %6.</translation>
-    </message>
-    <message>
         <source>all blocks at once</source>
         <translation>alle Blöcke zugleich</translation>
     </message>
@@ -8000,12 +7985,36 @@ liegt über dem geschätzten 1RM</translation>
         <translation>von %1 zu %2 (%3): %4</translation>
     </message>
     <message>
-        <source>%1 of %2 readings are better or worse; chance alone gives %3. As one family (Holm) %4 stand.</source>
-        <translation>%1 von %2 Befunden sind besser oder schlechter; der Zufall allein gibt %3. Als eine Familie (Holm) bleiben %4.</translation>
-    </message>
-    <message>
         <source>Over all that was asked %1 of %2 readings are better or worse; chance alone gives %3.</source>
         <translation>Über alles Gefragte sind %1 von %2 Befunden besser oder schlechter; der Zufall allein gibt %3.</translation>
+    </message>
+    <message>
+        <source>Due: not tested since the running block began, or not for over %1 weeks, or over a week longer ago than most of the others; or never, where most of the others were lately.</source>
+        <translation>Fällig: seit Beginn des laufenden Blocks nicht getestet, oder seit über %1 Wochen nicht, oder über eine Woche länger nicht als die meisten anderen; oder noch nie, wo die meisten anderen es vor Kurzem wurden.</translation>
+    </message>
+    <message>
+        <source>the athlete&apos;s own: %1 repeats, days of one block among them</source>
+        <translation>eigener Wert des Athleten: %1 Wiederholungen, darunter Tage desselben Blocks</translation>
+    </message>
+    <message>
+        <source>%1 of %2 readings against %3 are better or worse (%4); chance alone gives %5. With all of them as one question (Holm&apos;s rule) %6 stand.</source>
+        <translation>%1 von %2 Befunden gegen %3 sind besser oder schlechter (%4); der Zufall allein gibt %5. Alle als eine einzige Frage genommen (Regel von Holm), bleiben %6.</translation>
+    </message>
+    <message>
+        <source>all steps at once</source>
+        <translation>alle Schritte zugleich</translation>
+    </message>
+    <message>
+        <source>The best ladder can be expected to give the estimated 1RM to ± %1, were lines straight (this session&apos;s: ± %2).</source>
+        <translation>Von der besten Leiter ist zu erwarten, dass sie das geschätzte 1RM auf ± %1 genau liefert, wären Geraden gerade (diese Einheit: ± %2).</translation>
+    </message>
+    <message>
+        <source>The best ladder can be expected to give the estimated 1RM to ± %1, were lines straight.</source>
+        <translation>Von der besten Leiter ist zu erwarten, dass sie das geschätzte 1RM auf ± %1 genau liefert, wären Geraden gerade.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 readings are better or worse; chance alone gives %3. With all of them as one question (Holm&apos;s rule) %4 stand.</source>
+        <translation>%1 von %2 Befunden sind besser oder schlechter; der Zufall allein gibt %3. Alle als eine einzige Frage genommen (Regel von Holm), bleiben %4.</translation>
     </message>
 </context>
 <context>
@@ -9986,10 +9995,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Trainingsblö&amp;cke...</translation>
     </message>
     <message>
-        <source>Filled mark: session. Hollow: something was not possible. Lid on a block: a load ceiling.</source>
-        <translation>Gefülltes Zeichen: Einheit. Hohl: etwas war nicht möglich. Deckel auf einem Block: eine Lastgrenze.</translation>
-    </message>
-    <message>
         <source>, left</source>
         <translation>, links</translation>
     </message>
@@ -10062,10 +10067,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Nicht möglich, und der Grund</translation>
     </message>
     <message>
-        <source>&amp;Sessions in it</source>
-        <translation>&amp;Einheiten darin</translation>
-    </message>
-    <message>
         <source>Sessions a week</source>
         <translation>Pro Woche</translation>
     </message>
@@ -10096,6 +10097,18 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>in %1 of %2</source>
         <translation>in %1 von %2</translation>
+    </message>
+    <message>
+        <source>Lid on a block: a load ceiling.</source>
+        <translation>Deckel auf einem Block: eine Lastgrenze.</translation>
+    </message>
+    <message>
+        <source>Marks: sessions of %1. Hollow: something was not possible. Lid on a block: a load ceiling.</source>
+        <translation>Zeichen: Einheiten von %1. Hohl: etwas war nicht möglich. Deckel auf einem Block: eine Lastgrenze.</translation>
+    </message>
+    <message>
+        <source>&amp;Sessions of %1 in it</source>
+        <translation>&amp;Einheiten von %1 darin</translation>
     </message>
 </context>
 <context>

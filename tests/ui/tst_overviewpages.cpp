@@ -122,7 +122,7 @@ private Q_SLOTS:
         at("better", 0, 2, CellMark::Better, "1.051",
            "Against Autumn (all blocks at once): better");
         at("and before that", 0, 2, CellMark::Better, "1.051",
-           "Against Winter flood (all blocks at once): unclear");
+           "Against Winter flood (all steps at once): unclear");
         at("worse", 1, 2, CellMark::Worse, "76.5", "−5.7 kg");
         at("unclear", 1, 1, CellMark::Unclear, "81.6", "clear from");
         at("not comparable", 2, 1, CellMark::NotComparable, "1.89", "concrete, then rubber");

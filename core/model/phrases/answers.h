@@ -44,9 +44,9 @@ inline constexpr std::string_view reasons[]{
     translate("Phrases", "%1 athletes are due for %2."),
     translate("Phrases", "Not seen for half a year, and not listed: %1."),
     translate("Phrases",
-              "Due is what an athlete was not tested in since the running block began, not for "
-              "over %1 weeks, or more than a week before most of the others; and what most of the "
-              "others were tested in lately and the athlete never."),
+              "Due: not tested since the running block began, or not for over %1 weeks, or over a "
+              "week longer ago than most of the others; or never, where most of the others were "
+              "lately."),
     translate(
         "Phrases",
         "its attempts alone spread by %1 %2, a lower bound of its noise: the same test on two "
@@ -288,6 +288,7 @@ inline constexpr std::string_view reasons[]{
     translate("Phrases", "the coach's own"),
     translate("Phrases", "published, not yours: %1"),
     translate("Phrases", "the athlete's own: 1 repeat test"),
+    translate("Phrases", "the athlete's own: %1 repeats, days of one block among them"),
     translate("Phrases", "the athlete's own: %1 repeat tests"),
     translate("Phrases", "this log's: 1 repeat test"),
     translate("Phrases", "this log's: %1 repeat tests"),
@@ -595,8 +596,8 @@ inline constexpr std::string_view reasons[]{
     translate("Phrases", "none in %1"),
     translate(
         "Phrases",
-        "%1 of %2 readings against %3 are better or worse (%4); chance alone gives %5. As one "
-        "family (Holm) %6 stand."),
+        "%1 of %2 readings against %3 are better or worse (%4); chance alone gives %5. With all "
+        "of them as one question (Holm's rule) %6 stand."),
     translate("Phrases", "%1 was not lifted on %2"),
     translate("Phrases",
               "measured by another device (%1, then %2), and no study says how the two differ"),

@@ -58,6 +58,7 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "< m: certain, but less than the smallest change that matters."),
     translate("Phrases", "Without a bar in the chart: %1."),
     translate("Phrases", "all blocks at once"),
+    translate("Phrases", "all steps at once"),
     translate("Phrases", "each change alone"),
     translate("Phrases", "day against day, each change alone"),
     translate("Phrases", "block against block, each change alone"),
@@ -139,9 +140,10 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "No ladder of these loads can be expected to bound the estimated 1RM "
                          "(this session's: ± %1)."),
     translate("Phrases", "No ladder of these loads can be expected to bound the estimated 1RM."),
-    translate("Phrases", "The best ladder can be expected to give the estimated 1RM to ± %1 (this "
-                         "session's: ± %2)."),
-    translate("Phrases", "The best ladder can be expected to give the estimated 1RM to ± %1."),
+    translate("Phrases", "The best ladder can be expected to give the estimated 1RM to ± %1, were "
+                         "lines straight (this session's: ± %2)."),
+    translate("Phrases", "The best ladder can be expected to give the estimated 1RM to ± %1, were "
+                         "lines straight."),
     translate("Phrases", "Both are as if the line were straight. To plan with it is ± %1 now: that "
                          "also holds what a bend may add."),
     translate("Phrases", "Both take the MVT as exact and the line as straight. To plan with it is "
@@ -193,8 +195,8 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "No measure was made in two of these blocks: nothing can be compared."),
     translate("Phrases", "from %1 to %2 no change can be read"),
     translate("Phrases", "from %1 to %2 (%3), %4"),
-    translate("Phrases", "%1 of %2 readings are better or worse; chance alone gives %3. As one "
-                         "family (Holm) %4 stand."),
+    translate("Phrases", "%1 of %2 readings are better or worse; chance alone gives %3. With "
+                         "all of them as one question (Holm's rule) %4 stand."),
     translate("Phrases", "1 session lies in none of these blocks"),
     translate("Phrases", "a change is of as many reps on both sides, and of what both blocks hold: "
                          "it need not be the difference of the two figures"),

@@ -50,12 +50,12 @@ QString shortWord(const CellChange& change, LoadUnit unit) {
     return said(answers::readingWords(change.read.reading), unit);
 }
 
-/// "Against Autumn: better, +0.049 m/s (+0.016 to +0.082)."
+/// "Against Autumn: better, +0.049 m/s (+0.016 to +0.082)." `together` is read with it.
 QString changeSentence(const SeasonMatrix& matrix, const Measure& measure, const CellChange& change,
-                       LoadUnit unit) {
+                       const Words& together, LoadUnit unit) {
     const QString from = MatrixText::tr("%1 (%2)", "a block, how many are read together")
                              .arg(periodText(matrix.blocks[change.from].block.name),
-                                  said(answers::heldAgainst(matrix.allAtOnce())));
+                                  said(matrix.allAtOnce() ? together : answers::eachChangeAlone()));
     const QString words = changeWords(measure, change, unit);
     if (!change.why.empty())
         return MatrixText::tr("Against %1: no reading, %2.").arg(from, words);
@@ -90,9 +90,9 @@ QString spokenCell(const SeasonMatrix& matrix, const answers::MatrixRow& row, st
     if (block == matrix.chosen)
         all << MatrixText::tr("The others are read against this block.");
     if (cell.against)
-        all << changeSentence(matrix, row.measure, *cell.against, unit);
+        all << changeSentence(matrix, row.measure, *cell.against, answers::allBlocksAtOnce(), unit);
     if (cell.before && (!cell.against || cell.before->from != cell.against->from))
-        all << changeSentence(matrix, row.measure, *cell.before, unit);
+        all << changeSentence(matrix, row.measure, *cell.before, answers::allStepsAtOnce(), unit);
     return all.join(u' ');
 }
 
@@ -120,7 +120,7 @@ MatrixCellFigure cellFigure(const SeasonMatrix& matrix, const answers::MatrixRow
     if (cell.before && (!cell.against || cell.before->from != cell.against->from)) {
         shown.beforeMark = markOf(row.measure, *cell.before);
         if (shown.beforeMark != CellMark::Figure)
-            shown.before = MatrixText::tr("against %1: %2")
+            shown.before = MatrixText::tr("step from %1: %2")
                                .arg(periodText(matrix.blocks[cell.before->from].block.name),
                                     shortWord(*cell.before, unit));
     }
@@ -267,11 +267,12 @@ charts::FigureTable matrixTexts(const MatrixFigure& figure) {
 }
 
 QString matrixKey(double level) {
-    return MatrixText::tr("Bar: change against the chosen block with its %1 interval, thick the "
-                          "part that decides \u201cheld\u201d, in units of what matters; right is "
-                          "better. Grey: too small to matter. Hatched: not comparable. Arrow: runs "
-                          "on beyond the scale.")
-        .arg(levelText(level));
+    return MatrixText::tr(
+               "Bar: change against the chosen block with its %1 interval, thick %2, which "
+               "decides \u201cheld\u201d, in units of what matters; right is better. Grey: too "
+               "small to matter. Hatched: not comparable. Arrow: runs "
+               "on beyond the scale.")
+        .arg(levelText(level), levelText(answers::equivalenceLevel(level)));
 }
 
 } // namespace slopebook::ui

@@ -24,6 +24,8 @@ namespace slopebook::ui {
 
 namespace {
 
+constexpr int leastBar = 6, leastWords = 9; // of a column, in heights of a line
+
 struct OverviewText {
     Q_DECLARE_TR_FUNCTIONS(OverviewText)
 };
@@ -34,7 +36,7 @@ QString valueText(const answers::MatrixRow& row, std::optional<std::size_t> bloc
     return measureNumber(row.measure, *row.cells[*block].value, unit);
 }
 
-/// "better; held before", "not comparable: concrete, then rubber", "no figure: rig under water".
+/// "better", "not comparable: concrete, then rubber", "no figure: rig under water".
 QString lastWords(const answers::SeasonMatrix& matrix, const answers::OverviewRow& row,
                   LoadUnit unit) {
     const answers::Measure& measure = matrix.rows[row.row].measure;
@@ -48,9 +50,6 @@ QString lastWords(const answers::SeasonMatrix& matrix, const answers::OverviewRo
                                 : OverviewText::tr("%1: %2").arg(standing, said(row.why, unit));
     else
         words = changeWords(measure, *row.step, unit);
-    if (row.from && *row.from != matrix.chosen)
-        words = OverviewText::tr("%1; since %2")
-                    .arg(words, periodText(matrix.blocks[*row.from].block.name));
     return words;
 }
 
@@ -62,7 +61,12 @@ OverviewLine lineOf(const answers::SeasonMatrix& matrix, const answers::Overview
     const QString name = asSentence(said(answers::measureWords(measure), unit));
     const QString unitText = measureUnit(measure, unit);
     line.cells << (unitText.isEmpty() ? name : OverviewText::tr("%1, %2").arg(name, unitText));
-    line.cells << valueText(whole, row.from, unit) << valueText(whole, overview.to, unit);
+    QString from = valueText(whole, row.from, unit);
+    const bool elsewhere = row.from && *row.from != matrix.chosen; // than under the heading
+    if (elsewhere && !from.isEmpty())
+        from = OverviewText::tr("%1 (%2)", "a figure, its block")
+                   .arg(from, periodText(matrix.blocks[*row.from].block.name));
+    line.cells << from << valueText(whole, overview.to, unit);
     const bool told = row.step && row.step->why.empty() && whole.cells[overview.to].value;
     if (told) {
         line.cells << measureChange(measure, row.step->read.besideInterval(), unit)
@@ -70,7 +74,9 @@ OverviewLine lineOf(const answers::SeasonMatrix& matrix, const answers::Overview
         line.mark = markOf(measure, *row.step);
         line.tip = OverviewText::tr("%1: %2 interval (%3)", "a change, its level, held against")
                        .arg(line.cells.front(), levelText(matrix.level),
-                            said(answers::heldAgainst(matrix.allAtOnce())));
+                            said(elsewhere && matrix.allAtOnce()
+                                     ? answers::allStepsAtOnce()
+                                     : answers::heldAgainst(matrix.allAtOnce())));
         line.step = stepOf(measure, *row.step);
     } else {
         line.cells << QString() << QString();
@@ -200,12 +206,20 @@ void fitOverview(QTableView& view) {
     const int last = columns->count() - 1;
     if (last < 0)
         return;
-    constexpr int roomy = 720; // px: under it the bars give way to the words
-    if (view.viewport()->width() < roomy)
-        columns->resizeSection(stepColumn, std::max(view.fontMetrics().height() * 6,
-                                                    columns->sectionSizeHint(stepColumn)));
+    // The words of a reading are what the table is for: the bars give way to them, then the names.
+    const int line = view.fontMetrics().height();
+    const int words = std::max(columns->sectionSizeHint(last), leastWords * line);
+    int over = columns->sectionPosition(last) + words - view.viewport()->width();
+    const auto give = [&](int column, int least) {
+        const int now = columns->sectionSize(column);
+        const int given = std::clamp(over, 0, std::max(0, now - least));
+        columns->resizeSection(column, now - given);
+        over -= given;
+    };
+    give(stepColumn, std::max(leastBar * line, columns->sectionSizeHint(stepColumn)));
+    give(0, leastWords * line);
     const int rest = view.viewport()->width() - columns->sectionPosition(last);
-    columns->resizeSection(last, std::max({110, columns->sectionSizeHint(last), rest}));
+    columns->resizeSection(last, std::max(words, rest));
     view.resizeRowsToContents();
 }
 

@@ -214,11 +214,13 @@ void paintOne(QPainter& painter, const QRectF& box, const StepChart& chart,
     painter.setPen(QPen(pen.ground.quiet, pen.ground.print ? 0.6 : 1));
     painter.drawLine(QPointF(frame.area.left(), frame.y(0)),
                      QPointF(frame.area.right(), frame.y(0)));
+    const QString grey = StepChartsView::tr("grey: %1").arg(charts::tooSmallText());
+    explained = explained && small.horizontalAdvance(grey) + 2 <= box.width();
     if (explained && chart.banded && chart.mark != CellMark::NotComparable) {
         painter.setFont(pen.small);
         painter.setPen(pen.ground.quiet);
         painter.drawText(QPointF(frame.area.left() + 2, frame.area.bottom() - small.descent() - 2),
-                         StepChartsView::tr("grey: %1").arg(charts::tooSmallText()));
+                         grey);
     }
     paintPoints(painter, chart, frame, pen);
     paintFigures(painter, chart, frame, box.right(), pen);
