@@ -3,9 +3,11 @@
 // Letter. Nothing is cut off, nothing lies beyond the page, and each choice changes what is
 // printed.
 #include "tests/support/ladders.h"
+#include "tests/ui/paintedtexts.h"
 #include "tests/ui/pdftext.h"
 #include "ui/edits/logbook.h"
 #include "ui/paper/comparisonrows.h"
+#include "ui/paper/flow.h"
 #include "ui/paper/pages.h"
 #include "ui/paper/printedcomparison.h"
 #include "ui/squad/changes/squadpage.h"
@@ -13,6 +15,7 @@
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
+#include <QPainter>
 #include <QRegularExpression>
 #include <QStandardPaths>
 #include <QTemporaryDir>
@@ -154,6 +157,31 @@ private Q_SLOTS:
         QVERIFY(test::squeezed(with).contains(test::squeezed(mark)));
         QVERIFY(
             test::squeezed(with).contains(test::squeezed(said(c.sentence, LoadUnit::Kilograms))));
+    }
+
+    /// Whatever the width: no line ends in half a unit, and what is copied from the page is as it
+    /// was said.
+    void noUnitIsBroken() {
+        const QString said = u"Bench pull at 60 kg +0.041 m/s (± 0.052 m/s) and ± 5.2 kg more"_s;
+        int broken = 0;
+        for (int wide = 90; wide < 400; wide += 3) {
+            page::Flow flow(QSizeF(wide, 800), 10, 10);
+            flow.text(said, page::headlineFont(14));
+            test::TextRecorder recorder(QSize(400, 800));
+            QPainter painter(&recorder);
+            const auto pages = flow.pages();
+            for (const auto& placed : pages.front())
+                placed.block->paint(painter, QPointF(10, placed.top));
+            QStringList lines;
+            for (const test::PaintedText& text : recorder.texts()) {
+                lines << text.text;
+                QVERIFY2(!text.text.endsWith(u'/') && !text.text.endsWith(u'±'),
+                         qPrintable(text.text));
+            }
+            broken += lines.size() > 1 ? 1 : 0;
+            QCOMPARE(lines.join(u' '), said);
+        }
+        QVERIFY(broken > 50); // a test of the test
     }
 
     void aSquadOfForty_data() { thirtyCheckLoadsAndLongNames_data(); }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paper/flow.h"
 
+#include "ui/words/readable.h"
+
 #include <QFontMetricsF>
 #include <QTextLayout>
 
@@ -70,13 +72,13 @@ QStringList wrapped(const QString& text, const QFont& font, double width) {
     QStringList lines;
     QTextOption option;
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
-    for (const QString& paragraph : text.split(u'\n')) {
+    for (const QString& paragraph : withWholeUnits(text).split(u'\n')) {
         QTextLayout layout(paragraph, font);
         layout.setTextOption(option);
         layout.beginLayout();
         for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
             line.setLineWidth(std::max(width, 1.0));
-            lines << paragraph.mid(line.textStart(), line.textLength()).trimmed();
+            lines << asWritten(paragraph.mid(line.textStart(), line.textLength()).trimmed());
         }
         layout.endLayout();
     }

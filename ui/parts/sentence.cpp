@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/sentence.h"
 
+#include "ui/words/readable.h"
+
 #include <QApplication>
 #include <QEvent>
 #include <QFontMetrics>
@@ -17,12 +19,6 @@ constexpr std::array sizes{1.8, 1.55, 1.35}; // of the words around it
 constexpr double steadySize = 1.5;
 constexpr int lowWindow = 500; // px: the largest is for a window above it
 constexpr int tall = 1 << 20;  // px
-
-/// A unit is never broken at its stroke, nor a figure from its sign.
-QString withWholeUnits(QString text) {
-    text.replace(QLatin1String("m/s"), QStringLiteral("m/\u2060s"));
-    return text.replace(QStringLiteral("\u00b1 "), QStringLiteral("\u00b1\u00a0"));
-}
 
 QRect laidOut(const QFont& font, int width, const QString& text) {
     return QFontMetrics(font).boundingRect(QRect(0, 0, std::max(1, width), tall), Qt::TextWordWrap,

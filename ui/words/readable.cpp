@@ -30,4 +30,14 @@ std::optional<Date> dateFromText(const QString& written) {
     return day.isValid() ? std::optional(modelDate(day)) : std::nullopt;
 }
 
+QString withWholeUnits(QString text) {
+    text.replace(QLatin1String("m/s"), QStringLiteral("m/\u2060s"));
+    return text.replace(QStringLiteral("\u00b1 "), QStringLiteral("\u00b1\u00a0"));
+}
+
+QString asWritten(QString laidOut) {
+    laidOut.remove(QChar(0x2060));
+    return laidOut.replace(QStringLiteral("\u00b1\u00a0"), QStringLiteral("\u00b1 "));
+}
+
 } // namespace slopebook::ui
