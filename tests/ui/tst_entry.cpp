@@ -11,6 +11,7 @@
 #include <QCheckBox>
 #include <QClipboard>
 #include <QComboBox>
+#include <QDateEdit>
 #include <QLabel>
 #include <QLineEdit>
 #include <QScatterSeries>
@@ -154,6 +155,24 @@ private Q_SLOTS:
         QCOMPARE(seen.count(QStringLiteral("point")), 1);
         QCOMPARE(chart->data().sessions.back().points.size(), 3U);
         chart->viewport()->removeEventFilter(&watch);
+    }
+
+    // A session is called by its day: the day beside it has its caption, or is not there.
+    void noDayStandsBesideTheSessionsOwnWithoutItsCaption() {
+        type(QStringLiteral("40 1.14"));
+        auto* day = m_page->findChild<QDateEdit*>();
+        const auto* bar = day->parentWidget();
+        const auto captions = bar->findChildren<QLabel*>();
+        const auto caption = std::ranges::find(captions, day, &QLabel::buddy);
+        QVERIFY(caption != captions.end());
+        int with = 0, without = 0;
+        for (int wide = 1400; wide > 700; wide -= 10) {
+            m_page->resize(wide, 600);
+            QCoreApplication::processEvents();
+            QCOMPARE((*caption)->isVisible(), day->isVisible());
+            ++(day->isVisible() ? with : without);
+        }
+        QVERIFY(with > 0 && without > 0);
     }
 
     // The device and place that the lift was last measured with, whatever another was since, and

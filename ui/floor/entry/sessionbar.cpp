@@ -155,7 +155,10 @@ void SessionBar::fitPlace() {
         if (part->isHidden())
             room -= breadth(*part);
     for (QWidget* part : mayGo) {
-        const bool goes = going.contains(part) && room < wanted && !part->hasFocus();
+        // A day without its caption stands beside the session's own, which it is then taken for.
+        const bool captionWent = part == m_date && m_dateCaption->isHidden();
+        const bool typedIn = part->hasFocus() || (part == m_dateCaption && m_date->hasFocus());
+        const bool goes = going.contains(part) && (room < wanted || captionWent) && !typedIn;
         if (goes)
             room += breadth(*part);
         if (part->isHidden() != goes)
