@@ -29,6 +29,7 @@
 #include <QTableView>
 
 #include <algorithm>
+#include <array>
 
 namespace slopebook::test {
 
@@ -282,10 +283,11 @@ void FitWalk::lookAtTable(const QString& place, const QTableView& table) {
     const bool readAcross = table.objectName() == QLatin1String("matrix") ||
                             table.objectName() == QLatin1String("everything") ||
                             table.objectName() == QLatin1String("noise");
-    // What goes on the bar is read across in whatever window.
-    const bool plates = table.objectName() == QLatin1String("loads") ||
-                        table.objectName() == QLatin1String("ladders");
-    if (plates || (m_columns && readAcross))
+    // What goes on the bar, and what a change is read as, is read across in whatever window.
+    constexpr std::array always{"loads", "ladders", "lines", "overview"};
+    const bool inAny = std::ranges::any_of(
+        always, [&](const char* name) { return table.objectName() == QLatin1String(name); });
+    if (inAny || (m_columns && readAcross))
         take(header.length() <= table.viewport()->width() + 1, place,
              QStringLiteral("%1: columns of %2 in %3, to be moved sideways")
                  .arg(name)
@@ -310,6 +312,16 @@ void FitWalk::lookAtCell(const QString& place, const QTableView& table, int row,
         cell.rwidth() += table.columnWidth(column + i);
     for (int i = 0; i < rows; ++i)
         cell.rheight() += table.rowHeight(row + i);
+    // With the box and the mark before the words, which a delegate puts there.
+    const int whole = table.wordWrap() ? 0 : table.sizeHintForIndex(index).width();
+    if (whole > cell.width() + 1) { // a grid's own
+        take(false, place,
+             QStringLiteral("%1, cell \"%2\" with its marks: %3 px in %4")
+                 .arg(table.accessibleName(), words)
+                 .arg(whole)
+                 .arg(cell.width()));
+        return;
+    }
     if (QFontMetrics(font).size(0, words).width() <= cell.width() - 4) {
         ++m_seen;
         return;

@@ -9,6 +9,7 @@
 #include <QPaintEvent>
 #include <QPainter>
 #include <QStyle>
+#include <QTimer>
 #include <QToolTip>
 
 #include <algorithm>
@@ -208,7 +209,7 @@ QTableView* rowTable(QAbstractItemModel* model, const QString& name, const RowSt
     columns->setStretchLastSection(style.lastTakesRest);
     if (style.lastTakesRest)
         table->giveLastTheRest();
-    if (!style.giving.isEmpty())
+    if (!style.giving.isEmpty() || !style.leaving.isEmpty())
         table->letGive(style.giving, style.leaving);
     table->tellAlways(style.told);
     if (style.growing || !style.giving.isEmpty()) {
@@ -304,8 +305,11 @@ int leastHeight(const QTableView& table) {
 void keepLeastHeight(QTableView& table) {
     const auto keep = [&table] { table.setMinimumHeight(leastHeight(table)); };
     keep();
-    QObject::connect(table.verticalHeader(), &QHeaderView::sectionResized, &table, keep,
-                     Qt::QueuedConnection);
+    auto* once = new QTimer(&table); // for all rows that one pass resizes
+    once->setSingleShot(true);
+    QObject::connect(once, &QTimer::timeout, &table, keep);
+    QObject::connect(table.verticalHeader(), &QHeaderView::sectionResized, once,
+                     [once] { once->start(0); });
 }
 
 QTableView* textRowTable(QAbstractItemModel* model, const QString& name) {

@@ -65,9 +65,11 @@ QWidget* ProfilePage::buildTables() {
     m_points = new PointsModel(this);
     m_points->setUnit(m_logbook.loadUnit());
     const RowStyle style{.height = profileRow, .wraps = false};
-    m_lineTable = rowTable(m_lines, tr("Sessions and their lines"), style);
+    RowStyle lines = style; // what is least asked for goes, and is in the row's tip
+    lines.leaving = {LinesModel::L0, LinesModel::Loads,   LinesModel::Count, LinesModel::R2,
+                     LinesModel::V0, LinesModel::Scatter, LinesModel::Slope, LinesModel::Measured};
+    m_lineTable = rowTable(m_lines, tr("Sessions and their lines"), lines);
     m_lineTable->setObjectName(QStringLiteral("lines"));
-    m_lineTable->setColumnWidth(LinesModel::Day, 150);
     m_pointTable = rowTable(m_points, tr("Points of the selected session"), style);
     m_pointTable->setObjectName(QStringLiteral("points"));
     m_pointTable->horizontalHeader()->setStretchLastSection(true);

@@ -127,8 +127,7 @@ void ProfilePage::readRows() {
     m_way->hide();
     m_wellFits->show();
     m_chart->parentWidget()->show();
-    for (int column = LinesModel::OneRm; column < LinesModel::ColumnCount; ++column)
-        m_lineTable->resizeColumnToContents(column);
+    shareWidth(*m_lineTable);
     m_lineTable->selectRow(current >= 0 && current < m_lines->rowCount() ? current : 0);
     showPoints();
 }
