@@ -81,13 +81,11 @@ void BlocksPage::build() {
     split->addWidget(m_timeline);
     split->addWidget(m_blockTable);
     split->addWidget(below);
-    split->setSizes({240, 210, 110});
+    split->setSizes({240, 140, 180});
     auto* head = new QHBoxLayout;
     m_strip = head;
-    auto* legend =
-        new QLabel(tr("Filled mark: session. Hollow: something was not possible. Lid on a "
-                      "block: a load ceiling."));
-    legend->setForegroundRole(QPalette::PlaceholderText);
+    m_legend = new QLabel;
+    m_legend->setForegroundRole(QPalette::PlaceholderText);
     head->addWidget(m_keep);
     head->addStretch(1);
     m_sentence = new Sentence;
@@ -98,7 +96,7 @@ void BlocksPage::build() {
     layout->addWidget(m_problem);
     layout->addWidget(m_sentence);
     layout->addWidget(split, 1);
-    layout->addWidget(legend);
+    layout->addWidget(m_legend);
 }
 
 QStringList BlocksPage::blockColumns() {
@@ -143,13 +141,22 @@ void BlocksPage::reload() {
         m_lifts = log.lifts();
         m_kinds = log.testKinds();
         m_season.clear();
-        if (m_athlete)
+        m_name.clear();
+        if (m_athlete) {
             m_season = questions::seasonOf(log, *m_athlete);
+            m_name = text(log.athlete(*m_athlete).value.name);
+        }
         m_problem->hide();
     } catch (const std::exception& error) {
         m_problem->setText(QStringLiteral("\u26a0 ") + said(error));
         m_problem->show();
     }
+    m_legend->setText(
+        m_name.isEmpty()
+            ? tr("Lid on a block: a load ceiling.")
+            : tr("Marks: sessions of %1. Hollow: something was not possible. Lid on a block: a "
+                 "load ceiling.")
+                  .arg(m_name));
     showBlocks();
 }
 
@@ -290,9 +297,11 @@ void BlocksPage::showSessions() {
         rows.push_back({.cells = {day, whatWasMissing(session), whatWas(session)},
                         .explanation = whatWasMissing(session)});
     }
-    m_title->setText(!m_athlete     ? tr("Choose an athlete.")
-                     : rows.empty() ? tr("No sessions in this block.")
-                                    : tr("&Sessions in it"));
+    m_title->setText(
+        !m_athlete ? tr("Choose an athlete.")
+        : rows.empty()
+            ? tr("No sessions in this block.")
+            : tr("&Sessions of %1 in it").arg(QString(m_name).replace(u'&', QLatin1String("&&"))));
     m_sessionRows->setTable(sessionColumns(), std::move(rows), 9, 9);
     m_sessionTable->resizeRowsToContents();
 }

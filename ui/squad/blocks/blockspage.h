@@ -68,7 +68,8 @@ private:
     QTableView* m_blockTable;
     QTableView* m_sessionTable;
     Sentence* m_sentence;
-    QLabel* m_title;
+    QLabel *m_title, *m_legend;
+    QString m_name; ///< of the athlete whose sessions are shown
     QLabel* m_problem;
     QPushButton* m_keep;
 };

@@ -24,7 +24,7 @@ charts::PlotFrame noiseFrame(const QRectF& target, const NoiseData& data,
     charts::PlotFrame f{.ground = ground, .textSize = textSize};
     f.area = QRectF(QPointF(target.left() + charts::yAxisRoom(textSize) + 0.4 * textSize,
                             target.top() + 0.8 * textSize),
-                    QPointF(target.right() - 7 * textSize,
+                    QPointF(target.right() - 8 * textSize,
                             target.bottom() - charts::xAxisRoom(textSize, true)));
     const double least = inUnit(data.loads.front().load, data.unit);
     const double most = inUnit(data.loads.back().load, data.unit);
@@ -107,7 +107,7 @@ void NoiseChart::paintChart(QPainter& painter, const QRectF& target, const look:
         const QFontMetricsF metrics(painter.font());
         painter.setPen(ground.ink);
         const double left = f.area.right() + 0.4 * textSize;
-        painter.drawText(QPointF(left, y - metrics.descent()), NoiseChartWords::tr("all athletes"));
+        painter.drawText(QPointF(left, y - metrics.descent()), NoiseChartWords::tr("whole line"));
         painter.drawText(QPointF(left, y + metrics.ascent()), number(*m_data.inUse, 3));
     }
     for (const NoiseData::At& at : m_data.loads) {
