@@ -225,8 +225,8 @@ private:
         return now.squads == asked.squads && now.highest == asked.highest;
     }
 
-    /// What this log gave itself comes back with the next pull. (Under another version it was given
-    /// again meanwhile, as a turn is of who was away: that is noted.)
+    /// What this log gave itself comes back with a pull where others wrote too. (Under another
+    /// version it was given again meanwhile, as a turn is of who was away: that is noted.)
     void leaveOutOwn(std::vector<store::Atom>& atoms) const {
         log::Connection& db = log::connectionOf(m_log);
         if (!log::hasSent(db))
@@ -290,8 +290,22 @@ private:
         together(
             [&](log::Connection& db) { noteMark(db, {.n = pushed.now.n, .tag = pushed.now.tag}); });
         noteSent(m_log, m_footing, atoms, pushed.now.n);
+        if (pushed.wrote > 0 && pushed.now.n == mark.n + 1)
+            passOwn(mark.n, pushed.now.n);
         m_wrote = true;
         return Answer::Ok;
+    }
+
+    /// Nobody else wrote between the two: what was taken up to the one is taken up to the other,
+    /// and what this log gave does not all come back to it.
+    void passOwn(std::int64_t from, std::int64_t to) {
+        together([&](log::Connection& db) {
+            for (log::JoinedSquad squad : log::joinedSquads(db))
+                if (squad.taken == from) {
+                    squad.taken = to;
+                    log::putSquad(db, squad);
+                }
+        });
     }
 
     /// What is used is there: it comes back, so that one of its name becomes one with it, or

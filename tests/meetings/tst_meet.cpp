@@ -86,6 +86,62 @@ private Q_SLOTS:
         QCOMPARE(m_world->count("slopebook.ticks"), std::int64_t(2)); // of the beginning, and one
     }
 
+    /// How far the desk has taken each of its squads.
+    static std::set<std::int64_t> taken(const MeetingDesk& desk) {
+        const log::Log log = desk.open();
+        std::set<std::int64_t> all;
+        for (const log::JoinedSquad& squad : log::joinedSquads(log::connectionOf(log)))
+            all.insert(squad.taken);
+        return all;
+    }
+    // A whole log would be sent back to who gave it: what it gave alone counts as taken.
+    void whatALogGaveDoesNotComeBackToIt() {
+        fill(*m_rack);
+        m_rack->join();
+        m_rack->meet();
+        QCOMPARE(taken(*m_rack), std::set{countInStore()});
+        m_office->create();
+        m_office->join();
+        m_office->meet();
+        addSet(*m_office, 61);
+        m_office->meet();
+        QCOMPARE(taken(*m_office), std::set{countInStore()});
+        QCOMPARE(m_rack->meet().came, 1);
+        requireSame();
+    }
+    // Both have looked before either gives: the later one has not taken what the other gave.
+    void whatCameBetweenIsTakenLater() {
+        bothJoined();
+        meetAll();
+        addAthlete(*m_rack, "Rack's");
+        addAthlete(*m_office, "Office's");
+        Connection holder = m_world->as("cora");
+        holder.run("BEGIN");
+        holder.run("SELECT slopebook.hold()");
+        std::atomic<int> failed = 0;
+        const auto meet = [&](const MeetingDesk& desk) {
+            return std::thread([&] {
+                try {
+                    desk.meet();
+                } catch (const std::exception&) {
+                    ++failed;
+                }
+            });
+        };
+        std::thread one = meet(*m_rack);
+        waitForLocks(1);
+        std::thread other = meet(*m_office);
+        waitForLocks(2);
+        holder.run("COMMIT");
+        one.join();
+        other.join();
+        QCOMPARE(failed.load(), 0);
+        meetAll();
+        for (const MeetingDesk* desk : {m_rack.get(), m_office.get()})
+            QVERIFY(hasAthlete(*desk, "Rack's") && hasAthlete(*desk, "Office's"));
+        requireSame();
+    }
+
     void changedTwiceWaitsForAChoice() {
         bothJoined();
         const auto rename = [](const MeetingDesk& desk, const char* note) {
