@@ -83,11 +83,7 @@ public:
         tell("a meeting with nothing new", medianWall([&] { sync(whole); }));
         tell("  psql: there and back, a question", medianWall([&] { psql("SELECT 1"); }));
         roundTrips();
-        tell("a set from desk to desk, two meetings", medianWall([&] {
-                 enterSet(whole);
-                 sync(whole);
-                 sync(other);
-             }));
+        setFromDeskToDesk(whole, other);
         m_server.sql("CREATE TABLE aside (row jsonb); GRANT ALL ON aside TO anna", m_database);
         tell("  psql twice: a row in, all of it out", medianWall([&] {
                  psql("INSERT INTO aside VALUES ('{}')");
@@ -120,6 +116,18 @@ private:
             "' --squad Rowing");
     }
     void sync(const fs::path& log) const { run("sync '" + log.string() + "'"); }
+
+    /// Entered at one, sent by its meeting, taken by the other's.
+    void setFromDeskToDesk(const fs::path& one, const fs::path& other) const {
+        std::vector<double> sent, taken;
+        for (int i = 0; i < again; ++i) {
+            enterSet(one);
+            sent.push_back(took([&] { sync(one); }).wall);
+            taken.push_back(took([&] { sync(other); }).wall);
+        }
+        tell("a set is sent, a meeting", bench::quantile(sent, 0.5));
+        tell("  and taken at another desk, a meeting", bench::quantile(taken, 0.5));
+    }
 
     /// One more set of the log's first session of a lift.
     static void enterSet(const fs::path& file) {
