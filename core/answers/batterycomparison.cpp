@@ -298,7 +298,7 @@ Words forestReading(const ForestRow& row) {
            : row.leans > 0      ? say("unclear, leaning to better")
            : row.leans < 0      ? say("unclear, leaning to worse")
            : row.reading == Reading::Unclear
-               ? say("%1; clear from %2", readingWords(row.reading),
+               ? say("%1; clear from %2 units", readingWords(row.reading),
                      figure((row.interval.high - row.interval.low) / 2, 1))
                : readingWords(row.reading);
 }

@@ -39,12 +39,8 @@ Words batterySummary(const BatteryComparison& battery) {
             ++apart;
         else if (row.reading == Reading::NoFigure)
             none.push_back(row.label);
-        else if (row.leans != 0) // told before what leans nowhere
-            named.insert(named.begin() + std::ranges::count_if(
-                                             named, [](const auto& one) { return one.leans; }),
-                         {row.reading, row.named, true});
         else
-            named.push_back({row.reading, row.named});
+            named.push_back({row.reading, row.named, row.leans != 0});
     std::vector<Words> parts = toldReadings(named);
     if (apart > 0)
         parts.push_back(say("not comparable: %1", apart));
@@ -87,10 +83,10 @@ std::vector<Words> batterySources(const BatteryComparison& battery) {
     for (const TestChange& test : battery.tests) {
         const TestKind& kind = test.kind.value;
         if (test.noise)
-            add(say("%1: typical error %2 %3, %4", testName(kind.name),
+            add(say("%1: typical error %2 %3, %4", testLabel(kind, test.side),
                     figure(test.noise->te, kind.decimals), kind.unit, test.noise->source));
         if (test.read.smallest)
-            add(say("%1: smallest change that matters %2 %3, %4", testName(kind.name),
+            add(say("%1: smallest change that matters %2 %3, %4", testLabel(kind, test.side),
                     figure(test.read.smallest->value, kind.decimals), kind.unit,
                     wholeSourceOf(*test.read.smallest)));
     }

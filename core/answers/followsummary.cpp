@@ -91,8 +91,9 @@ Words followSentence(const FollowedSeason& season) {
     std::vector<NamedReading> named;
     for (const FollowedBlock* each : read) {
         const ReadChange& change = each->cell.against->read;
-        named.push_back(
-            {change.reading, namedReading(periodWords(each->block.name), speedAtLoad, change)});
+        named.push_back({change.reading,
+                         namedReading(periodWords(each->block.name), speedAtLoad, change),
+                         change.leans() != 0});
     }
     return asSentence(say("at %1, blocks against %2 (%3), %4", season.follow.load,
                           baselineOfItsKind(season), heldAgainst(read.size() > 1),
@@ -108,10 +109,7 @@ std::vector<Note> blockNotes(const FollowedSeason& season, double level) {
                                        figure(loadText(100 * level)))});
     if (std::ranges::any_of(season.blocks,
                             [](const FollowedBlock& block) { return block.cell.sessions > 1; }))
-        notes.push_back({Note::Kind::OfSeveral,
-                         say("the days of one block are taken as alike, 0.5 from one to the next; "
-                             "where they are as alike as 0.7, of nothing up to 15 % instead "
-                             "of 5 are read as a change")});
+        notes.push_back({Note::Kind::OfSeveral, daysAlike()});
     return notes;
 }
 

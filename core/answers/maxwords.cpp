@@ -11,9 +11,9 @@ namespace slopebook::answers {
 Words liftedWords(const Profile& profile) {
     const Words lifted = massWords(profile.heaviestLifted());
     if (const auto tried = profile.lightestNotLifted())
-        return say("%1 was lifted that day and %2 was not: the max lies between", lifted,
+        return say("%1 was lifted that day and %2 was not: that day's max lies between", lifted,
                    massWords(*tried));
-    return say("%1 was lifted that day: the max is no less", lifted);
+    return say("%1 was lifted that day: its max is no less", lifted);
 }
 
 Words planWithWords(const Profile& profile) {

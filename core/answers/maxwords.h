@@ -7,8 +7,8 @@
 
 namespace slopebook::answers {
 
-/// The bracket: "80 kg was lifted that day: the max is no less", "80 kg was lifted that day and 85
-/// kg was not: the max lies between".
+/// The bracket: "80 kg was lifted that day: its max is no less", "80 kg was lifted that day and 85
+/// kg was not: that day's max lies between".
 Words liftedWords(const Profile& profile);
 /// The estimate that loads are planned with and its interval, beside that as if the line were
 /// straight; empty without an estimate.

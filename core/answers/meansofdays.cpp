@@ -9,7 +9,14 @@
 namespace slopebook::answers {
 
 namespace {
-constexpr double leastDf = 2;
+constexpr std::size_t leastDf = 2;
+}
+
+bool daysRepeat(std::span<const std::vector<double>> columns) {
+    std::size_t repeats = 0;
+    for (const auto& days : columns)
+        repeats += days.empty() ? 0 : days.size() - 1;
+    return repeats >= leastDf;
 }
 
 std::optional<MeanOfDays> meanOf(std::span<const double> days) {
@@ -35,7 +42,7 @@ stats::Interval meanInterval(const MeanOfDays& mean, const NoiseOfADay& noise, d
 }
 
 std::optional<NoiseOfADay> spreadOfDays(std::span<const std::vector<double>> columns) {
-    double squares = 0, df = 0;
+    double squares = 0;
     stats::SpreadTraces all;
     for (const auto& days : columns) {
         const auto count = static_cast<double>(days.size());
@@ -49,9 +56,8 @@ std::optional<NoiseOfADay> spreadOfDays(std::span<const std::vector<double>> col
         const stats::SpreadTraces own = stats::spreadTraces(static_cast<int>(days.size()));
         all.first += own.first;
         all.second += own.second;
-        df += count - 1;
     }
-    if (!(df >= leastDf) || !(squares > 0))
+    if (!daysRepeat(columns) || !(squares > 0))
         return std::nullopt;
     return NoiseOfADay{std::sqrt(squares / all.first), all.df(0)};
 }

@@ -36,6 +36,8 @@ double varianceOfMeans(double sd, int earlier, int later);
 /// mean -/+ t times its SE.
 stats::Interval meanInterval(const MeanOfDays& mean, const NoiseOfADay& noise, double level);
 
+/// Whether enough blocks hold days beside others to tell how days differ.
+bool daysRepeat(std::span<const std::vector<double>> columns);
 /// How far the days of each column lie apart, pooled, as the noise of one day; nothing where it has
 /// under two df.
 std::optional<NoiseOfADay> spreadOfDays(std::span<const std::vector<double>> columns);

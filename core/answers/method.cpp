@@ -159,6 +159,11 @@ Words intervalsOfBlocks() {
                "readings may differ.");
 }
 
+Words daysAlike() {
+    return say("the days of one block are taken as alike, 0.5 from one to the next; where they are "
+               "as alike as 0.7, up to 15 % of what is no change is read as one, instead of 5 %");
+}
+
 std::vector<Words> cautionWords(bool restrictedFlow) {
     std::vector<Words> words{
         say("Loads are estimates, not clearance to lift."),

@@ -40,6 +40,9 @@ Words heldAgainst(bool allAtOnce);
 Words intervalsOfOneChange();
 Words intervalsOfBlocks();
 
+/// How far a reading of several days leans on how alike the days of a block are (tests/README.md).
+Words daysAlike();
+
 /// The caution that goes with every estimate, a sentence each; with that of restricted flow.
 std::vector<Words> cautionWords(bool restrictedFlow);
 

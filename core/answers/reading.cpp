@@ -39,11 +39,11 @@ Words readingWords(Reading reading) {
     return say("no figure");
 }
 
-namespace {
-Words leaning(const ReadChange& read) {
-    return read.leans() > 0 ? say("unclear, leaning to better") : say("unclear, leaning to worse");
+Words leaningReading(const ReadChange& read) {
+    return read.leans() > 0   ? say("unclear, leaning to better")
+           : read.leans() < 0 ? say("unclear, leaning to worse")
+                              : readingWords(read.reading);
 }
-} // namespace
 
 void setUnder(ReadChange& read, const Under& under) {
     read.under = underWords(under.changes);
@@ -58,7 +58,7 @@ namespace {
 
 Words sized(const ReadChange& read, int decimals) {
     if (read.leans() != 0)
-        return leaning(read);
+        return leaningReading(read);
     if (!read.smallest || (read.reading != Reading::Better && read.reading != Reading::Worse))
         return readingWords(read.reading);
     const bool better = read.reading == Reading::Better;
@@ -73,7 +73,7 @@ Words sized(const ReadChange& read, int decimals) {
 
 Words sized(const ReadChange& read) {
     if (read.leans() != 0)
-        return leaning(read);
+        return leaningReading(read);
     if (read.reading != Reading::Better && read.reading != Reading::Worse)
         return readingWords(read.reading);
     const bool better = read.reading == Reading::Better;

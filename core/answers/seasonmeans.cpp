@@ -137,9 +137,13 @@ void addEffortRows(SeasonMatrix& matrix, const SeasonSource& source, const Seaso
                 {.value = NoAnswer{NoAnswer::Why::NotTested, say("no RPE at this load")}});
         }
         const auto noise = spreadOfDays(days);
+        const bool alike = !noise && daysRepeat(days);
         question.noise = [noise](std::size_t, std::size_t) { return noise; };
-        question.noNoise = [](std::size_t, std::size_t) {
-            return say("RPE is read by how its own days differ: a block needs several of them");
+        question.noNoise = [alike](std::size_t, std::size_t) {
+            return alike ? say("RPE is read by how its own days differ, and no two days of a block "
+                               "do")
+                         : say("RPE is read by how its own days differ: a block needs several of "
+                               "them");
         };
         readMeans(row, question, source.chosen, source.level, family);
         matrix.rows.push_back(std::move(row));

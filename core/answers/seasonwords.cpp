@@ -76,9 +76,10 @@ std::vector<Words> toldReadings(const std::vector<NamedReading>& all) {
     std::vector<Words> told;
     for (const Told& each : readings) {
         std::vector<Words> names;
-        for (const NamedReading& named : all)
-            if (named.reading == each.reading)
-                names.push_back(named.name);
+        for (const bool leaning : {true, false}) // what leans is told before what leans nowhere
+            for (const NamedReading& named : all)
+                if (named.reading == each.reading && named.leans == leaning)
+                    names.push_back(named.name);
         if (!names.empty())
             told.push_back(toldAs(each, std::move(names)));
     }
@@ -104,7 +105,8 @@ Words seasonSentence(const SeasonMatrix& matrix) {
     for (const MatrixRow& row : matrix.rows)
         if (const auto& change = row.cells[*last].against)
             named.push_back({change->read.reading,
-                             namedReading(measureWords(row.measure), row.measure, change->read)});
+                             namedReading(measureWords(row.measure), row.measure, change->read),
+                             change->read.leans() != 0});
     std::vector<Words> clausesOf = toldReadings(named);
     int apart = 0;
     for (const MatrixRow& row : matrix.rows)
@@ -176,6 +178,26 @@ bool otherThanFigures(const MatrixRow& row, const MatrixCell& cell,
     return std::abs(*cell.value - *row.cells[change->from].value - change->read.change) > 2 * last;
 }
 
+/// What was different around the tests of a block and those of the chosen one, a line a block.
+std::vector<Words> conditionsOfBlocks(const SeasonMatrix& matrix) {
+    std::vector<Words> told;
+    for (std::size_t block = 0; block < matrix.blocks.size(); ++block) {
+        std::vector<Words> different;
+        for (const MatrixRow& row : matrix.rows)
+            if (const auto& change = row.cells[block].against;
+                change && !change->read.under.empty() &&
+                std::ranges::find(different, change->read.under) == different.end())
+                different.push_back(change->read.under);
+        if (!different.empty())
+            told.push_back(say("%1 was tested %2 than %3, all or some of it: part of a change may "
+                               "be their doing",
+                               periodWords(matrix.blocks[block].block.name),
+                               clauses(std::move(different)),
+                               periodWords(matrix.blocks[matrix.chosen].block.name)));
+    }
+    return told;
+}
+
 std::vector<Note> seasonNotes(const SeasonMatrix& matrix) {
     std::vector<Note> notes;
     if (matrix.outside == 1)
@@ -189,14 +211,13 @@ std::vector<Note> seasonNotes(const SeasonMatrix& matrix) {
              say("a measure's readings against the chosen block hold together at %1 %, those from "
                  "block to block likewise; not the two at once, and not over measures",
                  figure(loadText(100 * matrix.level)))});
+    for (Words& words : conditionsOfBlocks(matrix))
+        notes.push_back({Note::Kind::ContextChanged, std::move(words)});
     const bool several = std::ranges::any_of(matrix.rows, [](const MatrixRow& row) {
         return std::ranges::any_of(row.cells, [](const auto& cell) { return cell.sessions > 1; });
     });
     if (several)
-        notes.push_back({Note::Kind::OfSeveral,
-                         say("the days of one block are taken as alike, 0.5 from one to the next; "
-                             "where they are as alike as 0.7, of nothing up to 15 % instead "
-                             "of 5 are read as a change")});
+        notes.push_back({Note::Kind::OfSeveral, daysAlike()});
     if (std::ranges::any_of(matrix.rows, [](const MatrixRow& row) {
             return std::ranges::any_of(row.cells, [&](const MatrixCell& cell) {
                 return otherThanFigures(row, cell, cell.against) ||

@@ -4741,14 +4741,6 @@
         <translation>%1 bis %2 %</translation>
     </message>
     <message>
-        <source>estimated 1RM: a true change of %1 is seen with a chance of %2, none is called held with %3</source>
-        <translation>geschätztes 1RM: Eine wahre Änderung von %1 wird mit einer Wahrscheinlichkeit von %2 erkannt, keine Änderung mit %3 als gehalten befunden</translation>
-    </message>
-    <message>
-        <source>%1: a true change of %2 m/s is seen with a chance of %3, none is called held with %4</source>
-        <translation>%1: Eine wahre Änderung von %2 m/s wird mit einer Wahrscheinlichkeit von %3 erkannt, keine Änderung mit %4 als gehalten befunden</translation>
-    </message>
-    <message>
         <source>the later ladder lifted %1 times on one day would settle it</source>
         <translation>die spätere Leiter, %1-mal an einem Tag gehoben, würde es klären</translation>
     </message>
@@ -5033,10 +5025,6 @@
         <translation>Tage kippen eine Gerade auch: ihre Steigung um %1 % (SD), um 60 % des Maximums</translation>
     </message>
     <message>
-        <source>%1 was lifted that day: the max is no less</source>
-        <translation>%1 wurden an dem Tag gehoben: Weniger ist das Maximum nicht</translation>
-    </message>
-    <message>
         <source>estimated 1RM by the log&apos;s own maxima %1; to plan with %2 to %3</source>
         <translation>geschätztes 1RM nach den Maxima dieses Protokolls %1; zum Planen %2 bis %3</translation>
     </message>
@@ -5259,10 +5247,6 @@
     <message>
         <source>the estimate is not under the %1 that were not lifted that day: the line reads high, and plans keep under that load</source>
         <translation>die Schätzung liegt nicht unter den %1, die an diesem Tag nicht geschafft wurden: Die Gerade zeigt zu viel, und Pläne bleiben unter dieser Last</translation>
-    </message>
-    <message>
-        <source>%1 was lifted that day and %2 was not: the max lies between</source>
-        <translation>%1 an diesem Tag geschafft, %2 nicht: das Maximum liegt dazwischen</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -6571,10 +6555,6 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>a measure&apos;s readings against the chosen block hold together at %1 %, those from block to block likewise; not the two at once, and not over measures</source>
         <translation>die Aussagen einer Messgröße gegen den gewählten Block gelten zusammen zu %1 %, die von Block zu Block ebenso; nicht beide zugleich und nicht über die Messgrößen</translation>
-    </message>
-    <message>
-        <source>the days of one block are taken as alike, 0.5 from one to the next; where they are as alike as 0.7, of nothing up to 15 % instead of 5 are read as a change</source>
-        <translation>die Tage eines Blocks gelten als ähnlich, 0,5 von einem zum nächsten; wo sie sich zu 0,7 ähneln, werden von nichts bis zu 15 % statt 5 als Änderung gelesen</translation>
     </message>
     <message>
         <source>decimal comma, decimal point, kg, lb, m/s, cm/s or several in a cell</source>
@@ -8016,6 +7996,38 @@ liegt über dem geschätzten 1RM</translation>
         <source>%1 of %2 readings are better or worse; chance alone gives %3. With all of them as one question (Holm&apos;s rule) %4 stand.</source>
         <translation>%1 von %2 Befunden sind besser oder schlechter; der Zufall allein gibt %3. Alle als eine einzige Frage genommen (Regel von Holm), bleiben %4.</translation>
     </message>
+    <message>
+        <source>estimated 1RM: a true change of %1 is seen with a chance of %2, that nothing changed with %3</source>
+        <translation>geschätztes 1RM: eine wahre Änderung von %1 wird mit einer Wahrscheinlichkeit von %2 gesehen, dass sich nichts geändert hat, mit %3</translation>
+    </message>
+    <message>
+        <source>%1: a true change of %2 m/s is seen with a chance of %3, that nothing changed with %4</source>
+        <translation>%1: eine wahre Änderung von %2 m/s wird mit einer Wahrscheinlichkeit von %3 gesehen, dass sich nichts geändert hat, mit %4</translation>
+    </message>
+    <message>
+        <source>%1 was lifted that day: its max is no less</source>
+        <translation>%1 wurden an dem Tag gehoben: Weniger ist sein Maximum nicht</translation>
+    </message>
+    <message>
+        <source>%1; clear from %2 units</source>
+        <translation>%1; klar ab dem %2-Fachen</translation>
+    </message>
+    <message>
+        <source>%1 was lifted that day and %2 was not: that day&apos;s max lies between</source>
+        <translation>%1 an diesem Tag geschafft, %2 nicht: das Maximum dieses Tages liegt dazwischen</translation>
+    </message>
+    <message>
+        <source>the days of one block are taken as alike, 0.5 from one to the next; where they are as alike as 0.7, up to 15 % of what is no change is read as one, instead of 5 %</source>
+        <translation>die Tage eines Blocks gelten als einander ähnlich, 0,5 von einem zum nächsten; sind sie so ähnlich wie 0,7, wird bis zu 15 % dessen, was keine Änderung ist, als eine befunden, statt 5 %</translation>
+    </message>
+    <message>
+        <source>RPE is read by how its own days differ, and no two days of a block do</source>
+        <translation>RPE wird an den Unterschieden der eigenen Tage gemessen, und keine zwei Tage eines Blocks unterscheiden sich</translation>
+    </message>
+    <message>
+        <source>%1 was tested %2 than %3, all or some of it: part of a change may be their doing</source>
+        <translation>%1 wurde, ganz oder zum Teil, anders getestet als %3 (%2): Ein Teil einer Änderung kann daran liegen</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>
@@ -8064,7 +8076,7 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>stop at %1</source>
-        <translation>Schluss bei %1</translation>
+        <translation>Stopp bei %1</translation>
     </message>
     <message>
         <source>MVT %1</source>
@@ -8096,7 +8108,7 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>Stop at, m/s</source>
-        <translation>Schluss bei, m/s</translation>
+        <translation>Stopp bei, m/s</translation>
     </message>
     <message>
         <source>Chosen</source>
@@ -8467,8 +8479,8 @@ liegt über dem geschätzten 1RM</translation>
         <translation>zum Planen nach den Maxima des Protokolls</translation>
     </message>
     <message>
-        <source>dashed: one more test is clear from ±%1 m/s</source>
-        <translation>gestrichelt: ein weiterer Test ist klar ab ±%1 m/s</translation>
+        <source>dashed: the newest day alone is clear from ±%1 m/s</source>
+        <translation>gestrichelt: der neueste Tag allein ist klar ab ±%1 m/s</translation>
     </message>
 </context>
 <context>
@@ -10719,6 +10731,10 @@ ein Maximalversuch</translation>
     <message>
         <source>Where the next load comes from</source>
         <translation>Woher die nächste Last kommt</translation>
+    </message>
+    <message>
+        <source>%1 % (%2) of the estimated 1RM</source>
+        <translation>%1 % (%2) des geschätzten 1RM</translation>
     </message>
 </context>
 <context>

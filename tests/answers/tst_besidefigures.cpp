@@ -177,7 +177,7 @@ private Q_SLOTS:
                  std::string("estimated 1RM 100.0 kg; to plan with 88.0 to 115.0 kg, by the line "
                              "and the MVT's own SD alone: days and bend leave it unbounded"));
         QCOMPARE(english(liftedWords(withOneRm(oneRm, {}))),
-                 std::string("80 kg was lifted that day: the max is no less"));
+                 std::string("80 kg was lifted that day: its max is no less"));
     }
     void whatTwoTestsCanShow() {
         LadderForecast ladder{.oneRmChange = 6.4, .bendChange = {-1, 3.4}};

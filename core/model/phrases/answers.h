@@ -400,11 +400,11 @@ inline constexpr std::string_view reasons[]{
     translate("Phrases", "no clear change at any load from %1 to %2"),
     translate("Phrases", "no estimated max: %1"),
     translate("Phrases", "%1 to %2 %"),
-    translate("Phrases", "estimated 1RM: a true change of %1 is seen with a chance of %2, none is "
-                         "called held with %3"),
+    translate("Phrases", "estimated 1RM: a true change of %1 is seen with a chance of %2, that "
+                         "nothing changed with %3"),
     translate(
         "Phrases",
-        "%1: a true change of %2 m/s is seen with a chance of %3, none is called held with %4"),
+        "%1: a true change of %2 m/s is seen with a chance of %3, that nothing changed with %4"),
     translate("Phrases", "the later ladder lifted %1 times on one day would settle it"),
     translate("Phrases", "the mean of %1 later tests on separate days would settle it"),
     translate("Phrases", "the earlier test was done once: from now on %1 tests before and %1 after "
@@ -543,7 +543,7 @@ inline constexpr std::string_view reasons[]{
                          "%4 own full ladders"),
     translate("Phrases", "bend allowance: none up to all of the published curve of the lift (%1)"),
     translate("Phrases", "days tilt a line as well: its slope by %1 % (SD), about 60 % of the max"),
-    translate("Phrases", "%1 was lifted that day: the max is no less"),
+    translate("Phrases", "%1 was lifted that day: its max is no less"),
     translate("Phrases", "estimated 1RM by the log's own maxima %1; to plan with %2 to %3"),
     translate(
         "Phrases",
@@ -566,6 +566,7 @@ inline constexpr std::string_view reasons[]{
     translate("Phrases", "this test and one by the first ladder can show: %1; smaller changes will "
                          "stay unclear, whatever the athlete did"),
     translate("Phrases", "%1; clear from %2"),
+    translate("Phrases", "%1; clear from %2 units"),
     translate("Phrases", "the lift moves the body, and the session has no body mass"),
     translate("Phrases", "the surface changed (%1, then %2): part of the change may be its doing"),
     translate("Phrases", "the device changed (%1, then %2): part of the change may be its doing"),
@@ -605,7 +606,7 @@ inline constexpr std::string_view reasons[]{
                          "such days comparable"),
     translate("Phrases", "the estimate is not under the %1 that were not lifted that day: the line "
                          "reads high, and plans keep under that load"),
-    translate("Phrases", "%1 was lifted that day and %2 was not: the max lies between"),
+    translate("Phrases", "%1 was lifted that day and %2 was not: that day's max lies between"),
     translate("Phrases", "%1, %2"),
 };
 

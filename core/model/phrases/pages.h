@@ -206,7 +206,7 @@ inline constexpr std::string_view pages[]{
               "block to block likewise; not the two at once, and not over measures"),
     translate("Phrases",
               "the days of one block are taken as alike, 0.5 from one to the next; where they are "
-              "as alike as 0.7, of nothing up to 15 % instead of 5 are read as a change"),
+              "as alike as 0.7, up to 15 % of what is no change is read as one, instead of 5 %"),
     translate("Phrases", "planned: %1"),
     translate("Phrases", "counted in the log: 1 session"),
     translate("Phrases", "counted in the log: %1 sessions"),
@@ -248,6 +248,10 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "neither way is better, so no reading is made of it"),
     translate("Phrases", "no RPE at this load"),
     translate("Phrases", "RPE is read by how its own days differ: a block needs several of them"),
+    translate("Phrases", "RPE is read by how its own days differ, and no two days of a block do"),
+    translate("Phrases",
+              "%1 was tested %2 than %3, all or some of it: part of a change may be their "
+              "doing"),
     translate("Phrases", "not lifted"),
     translate("Phrases", "no day held %1, and none has a line to read it off"),
     translate("Phrases", "no day has a line that reaches a max"),

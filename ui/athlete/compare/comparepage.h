@@ -50,6 +50,7 @@ private:
     void connectChoices();
     void readSessions();
     void fillChoices();
+    bool chooseBlocks();
     void chooseDefaults();
     void keepPair();
     QString choiceText(const LiftSession& session) const;

@@ -47,7 +47,7 @@ QString shortWord(const CellChange& change, LoadUnit unit) {
         return said(answers::shortReading(change.read), unit);
     if (!change.why.empty())
         return said(change.why, unit);
-    return said(answers::readingWords(change.read.reading), unit);
+    return said(answers::leaningReading(change.read), unit);
 }
 
 /// "Against Autumn: better, +0.049 m/s (+0.016 to +0.082)." `together` is read with it.
@@ -116,6 +116,8 @@ MatrixCellFigure cellFigure(const SeasonMatrix& matrix, const answers::MatrixRow
         shown.step = stepOf(row.measure, *cell.against);
         if (shown.mark == CellMark::NoReading)
             shown.brief = MatrixText::tr("no reading");
+        else if (cell.against->read.leans() != 0)
+            shown.brief = said(answers::readingWords(cell.against->read.reading), unit);
     }
     if (cell.before && (!cell.against || cell.before->from != cell.against->from)) {
         shown.beforeMark = markOf(row.measure, *cell.before);

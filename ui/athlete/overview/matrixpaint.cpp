@@ -82,9 +82,10 @@ double wordWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen&
         const MatrixCellFigure& cell = row[block];
         if (steps && besideNoStep(cell) && wraps(cell.mark))
             continue; // a reason has the bar's room as well
+        const QString& least = cell.brief.isEmpty() ? cell.reading : cell.brief;
         const double word = wraps(cell.mark)
                                 ? wrappedWidth(cell.reading, small)
-                                : body.horizontalAdvance(cell.reading) + markWidth(cell.mark, pen);
+                                : body.horizontalAdvance(least) + markWidth(cell.mark, pen);
         width = std::max(width, word + 0.15 * pen.line);
         before = std::max(before, whole ? small.horizontalAdvance(cell.before) + 1 : 0.0);
     }
@@ -140,11 +141,14 @@ void paintWords(QPainter& painter, const QRectF& box, const MatrixCellFigure& ce
     painter.setPen(reason ? pen.ground.quiet : markColour(cell.mark, pen.ground));
     const bool low = upper.height() < 2 * pen.lower;
     // A reason cut short says nothing.
-    const bool noRoom =
-        !cell.brief.isEmpty() &&
-        QFontMetricsF(pen.small)
-                .boundingRect(QRectF(0, 0, upper.width(), 1e4), Qt::TextWordWrap, cell.reading)
-                .height() > (low ? 1.2 : 2.2) * pen.lower;
+    const auto lacksRoom = [&] {
+        if (!wraps(cell.mark))
+            return QFontMetricsF(pen.body).horizontalAdvance(cell.reading) > upper.width() - sign;
+        return QFontMetricsF(pen.small)
+                   .boundingRect(QRectF(0, 0, upper.width(), 1e4), Qt::TextWordWrap, cell.reading)
+                   .height() > (low ? 1.2 : 2.2) * pen.lower;
+    };
+    const bool noRoom = !cell.brief.isEmpty() && lacksRoom();
     paintWrapped(painter, upper.adjusted(sign, 0, 0, 0), noRoom ? cell.brief : cell.reading,
                  wraps(cell.mark)       ? pen.small
                  : isSettled(cell.mark) ? strong(pen.body)

@@ -112,12 +112,10 @@ public:
             if (line.step)
                 paintStep(*painter, box, *line.step, line.mark, m_rows.lines().span, pen);
         } else if (index.column() > stepColumn) {
-            const bool sign = line.mark == CellMark::Better || line.mark == CellMark::Worse ||
-                              line.mark == CellMark::Held;
             const int room = static_cast<int>(pen.line);
-            if (sign) // the row's own ground under the sign, too
-                QApplication::style()->drawPrimitive(QStyle::PE_PanelItemViewItem, &plain, painter,
-                                                     option.widget);
+            // the row's own ground and frame under the sign, too, or where one would be
+            QApplication::style()->drawPrimitive(QStyle::PE_PanelItemViewItem, &plain, painter,
+                                                 option.widget);
             QStyleOptionViewItem words(plain);
             words.rect.setLeft(plain.rect.left() + room);
             QApplication::style()->drawControl(QStyle::CE_ItemViewItem, &words, painter,

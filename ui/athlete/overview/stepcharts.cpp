@@ -40,7 +40,10 @@ StepChart chartOf(const answers::SeasonMatrix& matrix, const answers::OverviewRo
     const double zero = *row.cells[*shown.from].value;
     StepChart chart{.name = asSentence(said(answers::measureWords(row.measure), unit)),
                     .unit = measureUnit(row.measure, unit),
-                    .reading = said(answers::standingWords(shown.standing), unit),
+                    .reading = said(shown.standing == answers::Standing::Unclear
+                                        ? answers::leaningReading(shown.step->read)
+                                        : answers::standingWords(shown.standing),
+                                    unit),
                     .words = shown.step ? changeWords(row.measure, *shown.step, unit) : QString(),
                     .mark = shown.step ? markOf(row.measure, *shown.step) : CellMark::Figure,
                     .banded = row.smallest && row.smallest->value > 0};

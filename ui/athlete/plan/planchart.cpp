@@ -216,7 +216,7 @@ private:
                  {end + QPointF(-wide(stop) - gap, -high / 2 + 0.6 * gap),
                   end + QPointF(-wide(stop) / 2, 0.4 * gap),
                   end + QPointF(-wide(stop) - gap, 0.4 * gap)},
-                 ground().ink, Under::Nothing);
+                 ground().ink);
         }
         const QRectF& area = m_frame.area;
         if (m_data.mvt) {

@@ -103,7 +103,7 @@ std::vector<charts::KeyEntry> seasonKey(const SeasonData& data, const look::Grou
     if (data.matters)
         key.push_back(charts::tooSmallKey(g, number(*data.matters, 3) + QStringLiteral(" m/s")));
     if (data.detectable)
-        key.push_back({SeasonWords::tr("dashed: one more test is clear from ±%1 m/s")
+        key.push_back({SeasonWords::tr("dashed: the newest day alone is clear from ±%1 m/s")
                            .arg(number(*data.detectable, 3)),
                        [g](QPainter& p, const QRectF& box) {
                            p.setPen(look::smallestPen(g));

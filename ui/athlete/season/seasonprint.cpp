@@ -107,7 +107,8 @@ void fill(Flow& flow, const SeasonPaper& paper) {
                        dateText(follow.sessions.back().session.date)),
               pageFont(9), 1);
     const Words sentence = answers::followSentence(paper.season);
-    const Words latest = answers::latestWords(paper.season);
+    const Words alone = answers::dayAloneWords(paper.season, follow.sessions.back());
+    const Words latest = alone.empty() ? answers::latestWords(paper.season) : alone;
     flow.text(said(sentence, paper.chart.unit), headlineFont(12), 4);
     if (latest != sentence)
         flow.text(said(latest, paper.chart.unit), pageFont(9), 1);

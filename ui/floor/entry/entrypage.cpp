@@ -70,7 +70,10 @@ QString nextWhy(const SessionView& view) {
         why << (std::ranges::find(last, *view.next) != last.end()
                     ? EntryPage::tr("as last time")
                     : EntryPage::tr("the same rise again"));
-    if (view.nextShare)
+    if (view.nextShare && view.nextShareWithin)
+        why << EntryPage::tr("%1 % (%2) of the estimated 1RM")
+                   .arg(number(*view.nextShare, 0), rangeText(*view.nextShareWithin, 0));
+    else if (view.nextShare)
         why << EntryPage::tr("%1 % of the estimated 1RM").arg(number(*view.nextShare, 0));
     return why.join(QStringLiteral("; "));
 }

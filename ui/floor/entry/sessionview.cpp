@@ -2,6 +2,7 @@
 #include "ui/floor/entry/sessionview.h"
 
 #include "core/answers/ladder.h"
+#include "core/answers/planbounds.h"
 #include "core/questions/stationday.h"
 #include "ui/words/format.h"
 
@@ -121,10 +122,12 @@ void readNext(SessionView& view) {
     std::optional<Answer<answers::Profile>> before;
     if (view.last)
         before = questions::profileOf(view.about, *view.last);
-    if (view.profile)
-        view.limit = questions::estimatedMaximum(*view.profile);
-    if (!view.limit && before)
-        view.limit = questions::estimatedMaximum(*before);
+    const Answer<answers::Profile>* of = nullptr;
+    for (const auto* profile : {&view.profile, &before})
+        if (!view.limit && *profile) {
+            of = &**profile;
+            view.limit = questions::estimatedMaximum(*of);
+        }
     const std::optional<Mass> whole = view.limit;
     view.limit = questions::addedOf(view.limit, view.about.lift.value,
                                     view.session ? &*view.session
@@ -133,9 +136,11 @@ void readNext(SessionView& view) {
     if (!readUnder(view))
         readLadder(view);
     if (view.next && whole && view.limit && view.limit->grams > 0) {
-        const auto moved = whole->grams - view.limit->grams;
-        view.nextShare =
-            100 * static_cast<double>(view.next->grams + moved) / static_cast<double>(whole->grams);
+        const double lifted = kilograms(*view.next) + kilograms(*whole) - kilograms(*view.limit);
+        view.nextShare = 100 * lifted / kilograms(*whole);
+        if (const auto& within = answers::toPlanWith(*(*of)->oneRm); within && within->low > 0)
+            view.nextShareWithin =
+                stats::Interval{100 * lifted / within->high, 100 * lifted / within->low};
     }
 }
 

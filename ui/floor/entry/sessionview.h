@@ -25,8 +25,10 @@ struct SessionView {
     std::optional<Mass> next;        ///< what to put on the bar now; under notLifted
     std::optional<Mass> limit;       ///< what a maximum is estimated at, today or else last time
     std::optional<double> nextShare; ///< percent of that, with the body that moves
-    bool nextIsMaximum = false;      ///< above that, but last time it was a true maximum
-    bool nextHeldBack = false;       ///< the ladder goes on, but above the estimate
+    /// The same of the ends of that estimate's interval to plan with, where it has one.
+    std::optional<stats::Interval> nextShareWithin{};
+    bool nextIsMaximum = false;                ///< above that, but last time it was a true maximum
+    bool nextHeldBack = false;                 ///< the ladder goes on, but above the estimate
     std::optional<answers::LoadBound> ceiling; ///< of the block on that day
     bool overCeiling = false;                  ///< the ladder goes on, but above it
     charts::LineData chart;
