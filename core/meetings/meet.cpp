@@ -73,13 +73,14 @@ public:
             if (answer == Answer::Ok)
                 return finish();
             if (answer != Answer::WentBack && ++refusals > mostRefusals) {
-                const auto refused =
+                auto refused =
                     giveInPieces(whatGoes(m_log).atoms,
                                  [&](std::span<const store::Atom> some) { return give(some); });
                 if (bringBack(inTheWay(m_log, refused))) {
                     refusals = 0;
                     continue;
                 }
+                keepChoicesOfOthers(refused);
                 std::ranges::transform(refused, std::back_inserter(m_report.notTaken), why);
                 return finish();
             }
@@ -315,6 +316,22 @@ private:
             add(m_report.taken, meetings::bringBack(m_log, m_footing, uuid));
         m_wrote = m_wrote || !inTheWay.empty();
         return !inTheWay.empty();
+    }
+
+    /// A choice about what is everybody's may be worked out alike in two squads. The store has the
+    /// one that came first, and the other squad does not see it: its coach chooses at this log.
+    void keepChoicesOfOthers(std::vector<Refused>& refused) {
+        std::vector<store::Sixteen> kept;
+        std::erase_if(refused, [&](const Refused& one) {
+            if (one.answer != Answer::NotOurs || one.atom.kind != "conflict")
+                return false;
+            kept.push_back(one.atom.uuid);
+            return true;
+        });
+        if (kept.empty())
+            return;
+        together([&](log::Connection&) { keepHere(m_log, kept); });
+        m_wrote = true;
     }
 
     /// When it was, where something is written anyhow: a log is not written to say that nothing was

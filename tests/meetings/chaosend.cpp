@@ -74,6 +74,9 @@ std::string ChaosWorld::whyWaits(log::Connection& db, const Sixteen& uuid,
     const auto one = log::carried(db, uuid);
     if (!one)
         return {};
+    if (const auto its = squads.find(uuid);
+        one->kind == "conflict" && its != squads.end() && !open.contains(its->second))
+        return "the same choice is another squad's";
     Sixteen root = uuid;
     for (auto at = one; at && (at->parent || at->kind == "conflict"); at = log::carried(db, root)) {
         const auto up = at->parent ? std::optional(at->parent->uuid) : log::aboutOf(*at);
@@ -135,10 +138,11 @@ std::string ChaosWorld::wrongAt(const Desk& desk) {
         });
     for (const auto& [uuid, one] : here) {
         const auto sent = log::sentOf(db, uuid);
+        const bool ownWork = !sent && log::kindOfContent(std::get<0>(one)) == "conflict";
         if (const auto seen = m_seenIn.find(uuid);
-            seen != m_seenIn.end() && std::ranges::none_of(seen->second, [&](const Sixteen& of) {
-                return open.contains(of);
-            }))
+            seen != m_seenIn.end() && !ownWork &&
+            std::ranges::none_of(seen->second,
+                                 [&](const Sixteen& of) { return open.contains(of); }))
             return "another squad's is here: " + log::kindOfContent(std::get<0>(one)) + " " +
                    store::uuidText(uuid);
         if (log::isUnsent(db, uuid)) {

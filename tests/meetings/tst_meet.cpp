@@ -198,6 +198,36 @@ private Q_SLOTS:
         QCOMPARE(sets, std::size_t(2));
     }
 
+    // Of what is everybody's the same choice may come up in two squads; the store has the other's.
+    void aChoiceThatAnotherSquadHasIsMadeHere() {
+        bothJoined();
+        const auto note = [](const MeetingDesk& desk, const char* text) {
+            log::Log log = desk.open();
+            auto lift = log.lifts().front();
+            lift.value.note = text;
+            log.change(lift.id, lift.value);
+        };
+        note(*m_rack, "from the floor");
+        note(*m_office, "from blocks");
+        m_rack->meet();
+        QCOMPARE(m_office->meet().taken.listed.size(), std::size_t(1));
+        Connection admin = m_world->as("admin");
+        admin.ask("UPDATE slopebook.atoms SET squad = $1 WHERE kind = 'conflict'",
+                  {store::uuidText(m_world->judo)});
+        {
+            log::Log log = m_office->open();
+            desks::settle(log, desks::openConflicts(log).front().uuid, desks::Choice::WhatLost);
+        }
+        MeetingReport report = m_office->meet();
+        QCOMPARE(report.went, 1); // the lift
+        QVERIFY(report.notTaken.empty());
+        report = m_office->meet();
+        QCOMPARE(report.went, 0);
+        QVERIFY(report.notTaken.empty());
+        QCOMPARE(report.held, 1);
+        QCOMPARE(desks::openConflictCount(m_office->open()), std::size_t(0));
+    }
+
     // A session that the store had under that number keeps it; this desk's own of the same number,
     // which the store had as well under another, gets the next.
     void movedOntoOneAnother() {

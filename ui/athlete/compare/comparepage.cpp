@@ -300,50 +300,32 @@ void ComparePage::offerBlocks(QComboBox* box) const {
         add(block.id, text(block.value.name));
 }
 
-/// The last block that the lift was tested in and the one before it, where the newest test lies in
-/// a block and either has several tests: what a block changed is asked of all its days.
-bool ComparePage::chooseBlocks() {
-    using Kept = Stored<BlockId, Block>;
-    std::vector<std::pair<const Kept*, std::size_t>> tested; // with how many tests, newest first
-    for (auto s = m_about->sessions.rbegin(); s != m_about->sessions.rend(); ++s) {
-        if (!questions::profileOf(*m_about, *s))
-            continue;
-        const auto held = std::ranges::find_if(
-            m_blocks, [&](const Kept& block) { return block.value.holds(s->date); });
-        if (held == m_blocks.end()) {
-            if (tested.empty())
-                return false;
-            continue;
-        }
-        if (tested.empty() || tested.back().first != &*held)
-            tested.emplace_back(&*held, 0);
-        ++tested.back().second;
-    }
-    if (tested.size() < 2 || tested[0].second + tested[1].second < 3)
-        return false;
-    m_from = tested[1].first->id;
-    m_to = tested[0].first->id;
-    return true;
-}
-
-// Blocks, else the newest test against the one before it. Of those only that can be compared: a day
-// with one load has no line.
+// The newest test against the last one of the block before; where no blocks are kept, against the
+// one before it. Of those only that can be compared: a day with one load has no line.
 void ComparePage::chooseDefaults() {
     m_from = m_to = std::nullopt;
-    if (chooseBlocks())
-        return;
     const LiftSession* later = nullptr;
+    const LiftSession* before = nullptr;
     for (auto s = m_about->sessions.rbegin(); s != m_about->sessions.rend(); ++s) {
         if (s->repeatOf || !questions::profileOf(*m_about, *s))
             continue;
         if (!later) {
             later = &*s;
-            m_to = s->session;
-        } else if (later->points.size() + s->points.size() >= fewestPoints) {
-            m_from = s->session;
-            return;
+            continue;
+        }
+        if (later->points.size() + s->points.size() < fewestPoints)
+            continue;
+        if (!before)
+            before = &*s;
+        if (questions::blockOn(m_blocks, s->date) != questions::blockOn(m_blocks, later->date)) {
+            before = &*s;
+            break;
         }
     }
+    if (later)
+        m_to = later->session;
+    if (before)
+        m_from = before->session;
 }
 
 questions::AskSettings ComparePage::asked() const {

@@ -50,7 +50,6 @@ private:
     void connectChoices();
     void readSessions();
     void fillChoices();
-    bool chooseBlocks();
     void chooseDefaults();
     void keepPair();
     QString choiceText(const LiftSession& session) const;
