@@ -1009,8 +1009,8 @@
         <translation>Schritt von %1: %2</translation>
     </message>
     <message>
-        <source>Bar: change against the chosen block with its %1 interval, thick %2, which decides “held”, in units of what matters; right is better. Grey: too small to matter. Hatched: not comparable. Arrow: runs on beyond the scale.</source>
-        <translation>Balken: Änderung gegen den gewählten Block mit ihrem Intervall zu %1, dick zu %2, das über „gehalten“ entscheidet, in Einheiten der kleinsten bedeutsamen Änderung; rechts ist besser. Grau: zu klein, um zu zählen. Schraffiert: nicht vergleichbar. Pfeil: geht über die Skala hinaus.</translation>
+        <source>Bar: change against the chosen block with its %1 interval, thick %2, which decides “held”, in units of what matters; right is better. Grey: too small to matter. Dotted: what a bend may add. Hatched: not comparable. Arrow: runs on beyond the scale.</source>
+        <translation>Balken: Änderung gegen den gewählten Block mit ihrem Intervall zu %1, dick zu %2, das über „gehalten“ entscheidet, in Einheiten der kleinsten bedeutsamen Änderung; rechts ist besser. Grau: zu klein, um zu zählen. Gepunktet: was eine Krümmung hinzutun kann. Schraffiert: nicht vergleichbar. Pfeil: geht über die Skala hinaus.</translation>
     </message>
 </context>
 <context>
@@ -11005,10 +11005,6 @@ ein Maximalversuch</translation>
         <translation>Befund</translation>
     </message>
     <message>
-        <source>*: under other conditions, or extrapolated</source>
-        <translation>*: unter anderen Bedingungen oder extrapoliert</translation>
-    </message>
-    <message>
         <source>no bar: %1</source>
         <translation>kein Balken: %1</translation>
     </message>
@@ -11023,6 +11019,10 @@ ein Maximalversuch</translation>
     <message>
         <source>change, in units of the smallest change that matters (grey: %1)</source>
         <translation>Änderung, in Einheiten der kleinsten bedeutsamen Änderung (grau: %1)</translation>
+    </message>
+    <message>
+        <source>filled: better or worse; *: under other conditions, or extrapolated</source>
+        <translation>gefüllt: besser oder schlechter; *: unter anderen Bedingungen oder extrapoliert</translation>
     </message>
 </context>
 <context>

@@ -164,10 +164,10 @@ private Q_SLOTS:
     void noUnitIsBroken() {
         const QString said = u"Bench pull at 60 kg +0.041 m/s (± 0.052 m/s) and ± 5.2 kg more"_s;
         int broken = 0;
-        for (int wide = 90; wide < 400; wide += 3) {
+        for (int wide = 190; wide < 500; wide += 3) {
             page::Flow flow(QSizeF(wide, 800), 10, 10);
             flow.text(said, page::headlineFont(14));
-            test::TextRecorder recorder(QSize(400, 800));
+            test::TextRecorder recorder(QSize(500, 800));
             QPainter painter(&recorder);
             const auto pages = flow.pages();
             for (const auto& placed : pages.front())
@@ -175,13 +175,14 @@ private Q_SLOTS:
             QStringList lines;
             for (const test::PaintedText& text : recorder.texts()) {
                 lines << text.text;
-                QVERIFY2(!text.text.endsWith(u'/') && !text.text.endsWith(u'±'),
+                QVERIFY2(!text.text.endsWith(u'/') && !text.text.endsWith(u'±') &&
+                             !text.text.startsWith(u"m/s"_s),
                          qPrintable(text.text));
             }
             broken += lines.size() > 1 ? 1 : 0;
             QCOMPARE(lines.join(u' '), said);
         }
-        QVERIFY(broken > 50); // a test of the test
+        QVERIFY(broken > 40); // a test of the test
     }
 
     void aSquadOfForty_data() { thirtyCheckLoadsAndLongNames_data(); }

@@ -302,10 +302,14 @@ void ChangeFigure::paintReadings(QPainter& painter) const {
             painter.setBrush(Qt::NoBrush);
             painter.drawEllipse(at, 0.75 * textSize(), 0.75 * textSize());
         }
-        // Words that would run into each other are left to the table.
-        const double half = metrics.horizontalAdvance(r.word) / 2;
-        if (at.x() - half >= wordEnd && at.x() + half <= area.right()) {
-            paintLabel(painter, QPointF(at.x(), area.top() + 1), Qt::AlignHCenter, r.word, ground(),
+        // Over its bar, or under it; words that would run into it or each other are left to the
+        // table.
+        const double half = metrics.horizontalAdvance(r.word) / 2, high = metrics.height() + 2;
+        const bool over = toPosition(0, r.whisker.interval.high).y() >= area.top() + high;
+        const bool under = toPosition(0, r.whisker.interval.low).y() <= area.bottom() - high;
+        if ((over || under) && at.x() - half >= wordEnd && at.x() + half <= area.right()) {
+            const double top = over ? area.top() + 1 : area.bottom() - high;
+            paintLabel(painter, QPointF(at.x(), top), Qt::AlignHCenter, r.word, ground(),
                        ground().ink);
             wordEnd = at.x() + half + 0.5 * textSize();
         }

@@ -129,7 +129,8 @@ void paintMarkWords(QPainter& painter, const QRectF& target, const look::Ground&
     painter.drawText(QRectF(target.left(), target.bottom() - markUnits * textSize, target.width(),
                             markUnits * textSize),
                      Qt::AlignHCenter | Qt::AlignTop,
-                     ForestChart::tr("*: under other conditions, or extrapolated"));
+                     ForestChart::tr("filled: better or worse; *: under other conditions, or "
+                                     "extrapolated"));
 }
 
 /// Why there is no bar, in its place; in full it stands under the table.
@@ -141,7 +142,8 @@ void paintNoBar(QPainter& painter, const Frame& frame, std::size_t at,
         words = ForestChart::tr("no bar: the reason stands below");
     const QRectF row(frame.plot.left(), frame.y(at) - frame.rowHeight / 2, frame.plot.width(),
                      frame.rowHeight);
-    painter.fillRect(row, ground.paper); // the grey of what is too small says nothing here
+    painter.fillRect(row.adjusted(-1, -1, 1, 1),
+                     ground.paper); // the grey of what is too small says nothing here
     painter.setPen(ground.quiet);
     painter.drawText(row, Qt::AlignLeft | Qt::AlignVCenter, words);
 }

@@ -292,9 +292,17 @@ void LineFigure::paintOneRms(QPainter& painter, LabelRoom& room) const {
     for (const LineEntry& entry : m_data.sessions)
         if (entry.oneRm && std::isfinite(entry.oneRm->estimate))
             marked.push_back(&entry);
-    constexpr std::size_t rows = 4; // more would climb into the lines; the table has them all
+    // More would climb into the lines, or over the MVT's; the table has them all.
+    constexpr std::size_t least = 2, most = 4;
+    constexpr double lowest = 0.75, apart = 1.15, half = 0.5; // heights of text
+    std::size_t rows = most;
+    if (m_data.mvt) {
+        const double under =
+            (plot().bottom() - toPosition(0, *m_data.mvt).y()) / textSize() - lowest - half;
+        rows = std::clamp(static_cast<std::size_t>(std::max(0.0, under / apart + 1)), least, most);
+    }
     if (marked.size() > rows)
-        marked.erase(marked.begin(), marked.end() - rows);
+        marked.erase(marked.begin(), marked.end() - static_cast<std::ptrdiff_t>(rows));
     painter.setFont(textFont(0.9));
     if (m_data.mvt)
         for (const LineEntry* entry : marked) {
@@ -303,9 +311,9 @@ void LineFigure::paintOneRms(QPainter& painter, LabelRoom& room) const {
                 QPen(look::colour(entry->role, ground()), ground().print ? 0.5 : 0.8, Qt::DotLine));
             painter.drawLine(at, QPointF(at.x(), plot().bottom()));
         }
-    double row = 0.75;
+    double row = lowest;
     std::vector<QRectF> whiskers;
-    for (auto entry = marked.rbegin(); entry != marked.rend(); ++entry, row += 1.15) {
+    for (auto entry = marked.rbegin(); entry != marked.rend(); ++entry, row += apart) {
         whiskers.push_back(paintOneRm(painter, **entry, row));
         room.take(whiskers.back());
     }

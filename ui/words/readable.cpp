@@ -32,10 +32,12 @@ std::optional<Date> dateFromText(const QString& written) {
 
 QString withWholeUnits(QString text) {
     text.replace(QLatin1String("m/s"), QStringLiteral("m/\u2060s"));
+    text.replace(QStringLiteral(" m/\u2060s"), QStringLiteral("\u00a0m/\u2060s"));
     return text.replace(QStringLiteral("\u00b1 "), QStringLiteral("\u00b1\u00a0"));
 }
 
 QString asWritten(QString laidOut) {
+    laidOut.replace(QStringLiteral("\u00a0m/\u2060s"), QStringLiteral(" m/s"));
     laidOut.remove(QChar(0x2060));
     return laidOut.replace(QStringLiteral("\u00b1\u00a0"), QStringLiteral("\u00b1 "));
 }

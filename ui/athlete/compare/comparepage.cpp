@@ -301,19 +301,23 @@ void ComparePage::offerBlocks(QComboBox* box) const {
 }
 
 // The newest test against the last one of the block before; where no blocks are kept, against the
-// one before it. Of those only that can be compared: a day with one load has no line.
+// one before it that it is no repeat of. Of those only that can be compared: a day with one load
+// has no line.
 void ComparePage::chooseDefaults() {
     m_from = m_to = std::nullopt;
     const LiftSession* later = nullptr;
     const LiftSession* before = nullptr;
     for (auto s = m_about->sessions.rbegin(); s != m_about->sessions.rend(); ++s) {
-        if (s->repeatOf || !questions::profileOf(*m_about, *s))
+        if (!questions::profileOf(*m_about, *s))
             continue;
         if (!later) {
             later = &*s;
             continue;
         }
-        if (later->points.size() + s->points.size() < fewestPoints)
+        const auto first = [](const LiftSession& one) {
+            return one.repeatOf.value_or(one.session);
+        };
+        if (first(*later) == first(*s) || later->points.size() + s->points.size() < fewestPoints)
             continue;
         if (!before)
             before = &*s;

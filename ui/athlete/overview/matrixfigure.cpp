@@ -272,7 +272,7 @@ QString matrixKey(double level) {
     return MatrixText::tr(
                "Bar: change against the chosen block with its %1 interval, thick %2, which "
                "decides \u201cheld\u201d, in units of what matters; right is better. Grey: too "
-               "small to matter. Hatched: not comparable. Arrow: runs "
+               "small to matter. Dotted: what a bend may add. Hatched: not comparable. Arrow: runs "
                "on beyond the scale.")
         .arg(levelText(level), levelText(answers::equivalenceLevel(level)));
 }

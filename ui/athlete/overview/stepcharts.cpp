@@ -13,12 +13,15 @@
 #include <QPainterPath>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <limits>
 
 namespace slopebook::ui {
 
 namespace {
 
+constexpr int nameRows = 2;                     // of blocks, under a chart
 constexpr double leastSpan = 1.6, mostSpan = 4; // units either way
 constexpr double marker = 0.62;                 // heights of a line
 
@@ -162,19 +165,25 @@ void paintBlocks(QPainter& painter, const QStringList& blocks, const StepFrame& 
     painter.setPen(QPen(pen.ground.ink, pen.ground.print ? 0.7 : 1));
     painter.drawLine(frame.area.bottomLeft(), frame.area.bottomRight());
     painter.setFont(pen.small);
-    double taken = -1;
-    // From the right: the last block has its name whatever becomes of the others', and a name is
-    // whole or is left to the table.
+    std::array<double, nameRows> taken;
+    taken.fill(std::numeric_limits<double>::infinity());
+    // From the right: the last block has its name whatever becomes of the others'. One that has no
+    // room beside it stands a row lower, whole, or is left to the table.
     for (qsizetype i = blocks.size() - 1; i >= 0; --i) {
         const QString name = metrics.elidedText(blocks[i], Qt::ElideRight, frame.area.width());
         const double wide = metrics.horizontalAdvance(name);
         double left = frame.x(static_cast<double>(i)) - wide / 2;
         left = std::clamp(left, frame.area.left(), frame.area.right() - wide);
-        if (taken >= 0 && left + wide > taken - pen.line * 0.4)
+        const auto row = std::ranges::find_if(
+            taken, [&](double from) { return left + wide <= from - pen.line * 0.4; });
+        if (row == taken.end())
             continue;
         painter.setPen(pen.ground.quiet);
-        painter.drawText(QPointF(left, top + metrics.ascent()), name);
-        taken = left;
+        painter.drawText(
+            QPointF(left, top + metrics.ascent() +
+                              static_cast<double>(row - taken.begin()) * metrics.height()),
+            name);
+        *row = left;
     }
 }
 
@@ -204,8 +213,8 @@ void paintOne(QPainter& painter, const QRectF& box, const StepChart& chart,
     double figures = 0;
     for (const StepChart::Point& point : chart.points)
         figures = std::max(figures, QFontMetricsF(bold).horizontalAdvance(point.figure));
-    StepFrame frame{.area =
-                        box.adjusted(0, 2.4 * pen.line, -figures - 0.3 * pen.line, -1.3 * pen.line),
+    StepFrame frame{.area = box.adjusted(0, 2.4 * pen.line, -figures - 0.3 * pen.line,
+                                         -(0.35 + 0.95 * nameRows) * pen.line),
                     .span = span,
                     .blocks = std::max(1.0, static_cast<double>(data.blocks.size()))};
     if (chart.mark == CellMark::NotComparable)

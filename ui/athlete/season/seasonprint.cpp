@@ -126,7 +126,7 @@ void fill(Flow& flow, const SeasonPaper& paper) {
         seasonRows(paper.season, paper.blocks, {}, paper.chart.unit, felt, paper.trends);
     flow.heading(SeasonPages::tr("Speed at the load"));
     addTable(flow, sessions, headings,
-             {{0, 1, 2, 3, 4, 5, 6, 7, 8}, {56, 58, 66, 30, 56, 62, 52, 74, 69}});
+             {{0, 1, 2, 3, 4, 5, 6, 7, 8}, {66, 58, 40, 28, 48, 74, 44, 82, 83}});
     flow.heading(SeasonPages::tr("Maximum"));
     addTable(flow, sessions, headings, {{0, 1, 9, 10, 11, 12}, {80, 103, 85, 90, 90, 75}});
     addNotes(flow, paper);
