@@ -91,7 +91,7 @@ struct Unsettled {
 /// Of one change; without a question (no smallest change is known) it says so by smallest 0.
 Unsettled unsettled(const std::vector<Mass>& loads, const std::optional<RepeatsQuestion>& question);
 
-/// "60 kg: a true change of 0.060 m/s is seen with a chance of 34 %, that nothing changed with 0 %;
+/// "60 kg: a true change of 0.060 m/s is seen with a chance of 34 %, no change with 0 %;
 /// the mean of 3 later tests on separate days would settle it; 2 tests lie in Spring: compare
 /// 2026-01-12 with it".
 Words settlingWords(const Unsettled& unsettled);

@@ -28,10 +28,10 @@ Words percent(const stats::Interval& chance) {
 
 Words chances(const Unsettled& u) {
     if (u.loads.empty())
-        return say("estimated 1RM: a true change of %1 is seen with a chance of %2, that nothing "
-                   "changed with %3",
+        return say("estimated 1RM: a true change of %1 is seen with a chance of %2, no change "
+                   "with %3",
                    massWords(u.smallest, asEstimate), percent(u.chance), percent(u.chanceHeld));
-    return say("%1: a true change of %2 m/s is seen with a chance of %3, that nothing changed with "
+    return say("%1: a true change of %2 m/s is seen with a chance of %3, no change with "
                "%4",
                subject(u.loads), figure(u.smallest, 3), percent(u.chance), percent(u.chanceHeld));
 }

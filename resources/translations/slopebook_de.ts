@@ -7997,14 +7997,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>%1 von %2 Befunden sind besser oder schlechter; der Zufall allein gibt %3. Alle als eine einzige Frage genommen (Regel von Holm), bleiben %4.</translation>
     </message>
     <message>
-        <source>estimated 1RM: a true change of %1 is seen with a chance of %2, that nothing changed with %3</source>
-        <translation>geschätztes 1RM: eine wahre Änderung von %1 wird mit einer Wahrscheinlichkeit von %2 gesehen, dass sich nichts geändert hat, mit %3</translation>
-    </message>
-    <message>
-        <source>%1: a true change of %2 m/s is seen with a chance of %3, that nothing changed with %4</source>
-        <translation>%1: eine wahre Änderung von %2 m/s wird mit einer Wahrscheinlichkeit von %3 gesehen, dass sich nichts geändert hat, mit %4</translation>
-    </message>
-    <message>
         <source>%1 was lifted that day: its max is no less</source>
         <translation>%1 wurden an dem Tag gehoben: Weniger ist sein Maximum nicht</translation>
     </message>
@@ -8027,6 +8019,14 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>%1 was tested %2 than %3, all or some of it: part of a change may be their doing</source>
         <translation>%1 wurde, ganz oder zum Teil, anders getestet als %3 (%2): Ein Teil einer Änderung kann daran liegen</translation>
+    </message>
+    <message>
+        <source>estimated 1RM: a true change of %1 is seen with a chance of %2, no change with %3</source>
+        <translation>geschätztes 1RM: eine wahre Änderung von %1 wird mit einer Wahrscheinlichkeit von %2 gesehen, keine mit %3</translation>
+    </message>
+    <message>
+        <source>%1: a true change of %2 m/s is seen with a chance of %3, no change with %4</source>
+        <translation>%1: eine wahre Änderung von %2 m/s wird mit einer Wahrscheinlichkeit von %3 gesehen, keine mit %4</translation>
     </message>
 </context>
 <context>

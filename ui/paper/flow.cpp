@@ -18,6 +18,7 @@ namespace {
 const QColor quietInk(0x55, 0x55, 0x55);
 const QColor ruleInk(0x77, 0x77, 0x77);
 constexpr double cellGap = 9;
+constexpr int leastHeadline = 12;
 constexpr int keptLines = 8; // a row of more lines may be broken over two pages
 
 // Heights of a font are the same whatever device it is painted on.
@@ -72,7 +73,9 @@ QStringList wrapped(const QString& text, const QFont& font, double width) {
     QStringList lines;
     QTextOption option;
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
-    for (const QString& paragraph : withWholeUnits(text).split(u'\n')) {
+    const bool leads = font.pixelSize() >= leastHeadline;
+    const QString whole = leads ? withWholeFigures(text) : withWholeUnits(text);
+    for (const QString& paragraph : whole.split(u'\n')) {
         QTextLayout layout(paragraph, font);
         layout.setTextOption(option);
         layout.beginLayout();

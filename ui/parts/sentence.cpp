@@ -22,7 +22,7 @@ constexpr int tall = 1 << 20;  // px
 
 QRect laidOut(const QFont& font, int width, const QString& text) {
     return QFontMetrics(font).boundingRect(QRect(0, 0, std::max(1, width), tall), Qt::TextWordWrap,
-                                           withWholeUnits(text));
+                                           withWholeFigures(text));
 }
 } // namespace
 

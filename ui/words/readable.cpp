@@ -10,6 +10,8 @@
 #include <QDate>
 #include <QLocale>
 
+#include <utility>
+
 namespace slopebook::ui {
 
 QString testText(const std::string& name) {
@@ -32,8 +34,12 @@ std::optional<Date> dateFromText(const QString& written) {
 
 QString withWholeUnits(QString text) {
     text.replace(QLatin1String("m/s"), QStringLiteral("m/\u2060s"));
-    text.replace(QStringLiteral(" m/\u2060s"), QStringLiteral("\u00a0m/\u2060s"));
     return text.replace(QStringLiteral("\u00b1 "), QStringLiteral("\u00b1\u00a0"));
+}
+
+QString withWholeFigures(QString text) {
+    return withWholeUnits(std::move(text))
+        .replace(QStringLiteral(" m/\u2060s"), QStringLiteral("\u00a0m/\u2060s"));
 }
 
 QString asWritten(QString laidOut) {

@@ -15,9 +15,10 @@ namespace slopebook::ui {
 QString testText(const std::string& name);
 /// A side of a comparison: a block's name, a day, a stretch of days.
 QString periodText(const std::string& name);
-/// What lays text out breaks no unit at its stroke, nor a figure from its sign; the second takes
-/// back what was put in for that.
+/// What lays text out breaks no unit at its stroke, nor a figure from its sign; of what leads a
+/// page, nor a speed from its unit. The last one takes back what was put in for that.
 QString withWholeUnits(QString text);
+QString withWholeFigures(QString text);
 QString asWritten(QString laidOut);
 /// What is typed, as an example: "60 0.92" with the language's decimal mark.
 QString example(QString typed);

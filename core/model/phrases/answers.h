@@ -400,11 +400,10 @@ inline constexpr std::string_view reasons[]{
     translate("Phrases", "no clear change at any load from %1 to %2"),
     translate("Phrases", "no estimated max: %1"),
     translate("Phrases", "%1 to %2 %"),
-    translate("Phrases", "estimated 1RM: a true change of %1 is seen with a chance of %2, that "
-                         "nothing changed with %3"),
-    translate(
-        "Phrases",
-        "%1: a true change of %2 m/s is seen with a chance of %3, that nothing changed with %4"),
+    translate("Phrases", "estimated 1RM: a true change of %1 is seen with a chance of %2, no "
+                         "change with %3"),
+    translate("Phrases",
+              "%1: a true change of %2 m/s is seen with a chance of %3, no change with %4"),
     translate("Phrases", "the later ladder lifted %1 times on one day would settle it"),
     translate("Phrases", "the mean of %1 later tests on separate days would settle it"),
     translate("Phrases", "the earlier test was done once: from now on %1 tests before and %1 after "

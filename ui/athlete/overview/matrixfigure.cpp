@@ -42,12 +42,19 @@ QString sessionsText(int sessions) {
 }
 
 /// The short word of a cell; a reason where there is no reading.
-QString shortWord(const CellChange& change, LoadUnit unit) {
+QString bareWord(const CellChange& change, LoadUnit unit) {
     if (!change.comparable())
         return said(answers::shortReading(change.read), unit);
     if (!change.why.empty())
         return said(change.why, unit);
-    return said(answers::leaningReading(change.read), unit);
+    return said(answers::readingWords(change.read.reading), unit);
+}
+
+/// With where an unclear change leans.
+QString shortWord(const CellChange& change, LoadUnit unit) {
+    return change.comparable() && change.why.empty() && change.read.leans() != 0
+               ? said(answers::leaningReading(change.read), unit)
+               : bareWord(change, unit);
 }
 
 /// "Against Autumn: better, +0.049 m/s (+0.016 to +0.082)." `together` is read with it.
@@ -124,7 +131,7 @@ MatrixCellFigure cellFigure(const SeasonMatrix& matrix, const answers::MatrixRow
         if (shown.beforeMark != CellMark::Figure)
             shown.before = MatrixText::tr("step from %1: %2")
                                .arg(periodText(matrix.blocks[cell.before->from].block.name),
-                                    shortWord(*cell.before, unit));
+                                    bareWord(*cell.before, unit));
     }
     return shown;
 }
