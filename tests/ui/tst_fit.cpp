@@ -8,6 +8,7 @@
 #include "tests/ui/paintedtexts.h"
 #include "ui/charts/labelroom.h"
 #include "ui/parts/deskstyle.h"
+#include "ui/parts/givesway.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
 #include "ui/parts/shortcombo.h"
@@ -17,10 +18,13 @@
 #include <QApplication>
 #include <QFontInfo>
 #include <QHeaderView>
+#include <QLabel>
 #include <QMainWindow>
 #include <QPainter>
 #include <QTest>
+#include <QVBoxLayout>
 
+#include <algorithm>
 #include <cmath>
 #include <memory>
 
@@ -157,6 +161,70 @@ private Q_SLOTS:
                 QVERIFY2(text.box.bottom() <= seen.height() + 1,
                          qPrintable(QStringLiteral("%1 at %2").arg(text.text).arg(height)));
             QCOMPARE(texts.size(), seen.height() / row);
+        }
+    }
+
+    // What wrapped in a narrow window is as wide as its words again in a wide one; what left comes
+    // back, but not what the page says is not there.
+    void columnsComeBackWithTheRoom() {
+        ui::TextTable rows;
+        const QString said = QStringLiteral("unclear, leaning to better; clear from 0.086 m/s up");
+        rows.setTable({QStringLiteral("Day"), QStringLiteral("RPE"), QStringLiteral("Measured"),
+                       QStringLiteral("Reading")},
+                      {{.cells = {QStringLiteral("4 May 2026"), QStringLiteral("4"), {}, said}}},
+                      QList<int>{});
+        const std::unique_ptr<QTableView> table(
+            ui::rowTable(&rows, QStringLiteral("rows"),
+                         {.lastTakesRest = true, .giving = {3}, .leaving = {1, 2}}));
+        table->show();
+        const auto columns = [&](int width) {
+            table->resize(width, 300);
+            settled();
+            QList<int> there;
+            for (int column = 0; column < 4; ++column)
+                if (!table->isColumnHidden(column))
+                    there << column;
+            return there;
+        };
+        const auto readWhole = [&] {
+            return table->columnWidth(3) >= table->fontMetrics().horizontalAdvance(said);
+        };
+        QCOMPARE(columns(1000), (QList<int>{0, 1, 2, 3}));
+        QVERIFY(readWhole());
+        QCOMPARE(columns(240), (QList<int>{0, 3}));
+        QVERIFY(!readWhole());
+        QVERIFY(table->horizontalHeader()->length() <= table->viewport()->width());
+        QVERIFY(table->rowHeight(0) >= 2 * table->fontMetrics().height());
+        ui::haveColumn(*table, 2, false);
+        QCOMPARE(columns(1000), (QList<int>{0, 1, 3}));
+        QVERIFY(readWhole());
+    }
+
+    // Words that give way end with a whole line, whatever room they have.
+    void noLineIsCutThrough() {
+        auto* words = new QWidget;
+        auto* column = new QVBoxLayout(words);
+        column->setContentsMargins(0, 0, 0, 0);
+        for (const int times : {9, 14}) {
+            auto* label = new QLabel(QStringLiteral("Loads are estimates. ").repeated(times));
+            label->setWordWrap(true);
+            column->addWidget(label);
+        }
+        ui::GivesWay area(words, 1);
+        area.show();
+        const int line = area.fontMetrics().lineSpacing();
+        for (int height = 2 * line; height < 6 * line; height += 5) {
+            area.resize(300, height);
+            settled();
+            const int seen = area.viewport()->height();
+            QVERIFY(seen <= height && height - seen < line + column->spacing() + 1);
+            const auto ends = [&](const QLabel& label) { // of a line of it, in what is seen
+                const int in = seen - label.y();
+                return in > 0 && in % line == 0 && in <= label.height();
+            };
+            const auto labels = words->findChildren<QLabel*>();
+            QVERIFY2(std::ranges::any_of(labels, [&](auto* label) { return ends(*label); }),
+                     qPrintable(QString::number(seen)));
         }
     }
 

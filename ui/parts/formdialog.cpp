@@ -4,6 +4,7 @@
 #include "core/model/errors.h"
 #include "core/model/names.h"
 #include "ui/parts/dayedit.h"
+#include "ui/parts/downscroll.h"
 #include "ui/typed/setline.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -14,7 +15,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QScreen>
-#include <QScrollArea>
 #include <QScrollBar>
 #include <QVBoxLayout>
 
@@ -26,25 +26,13 @@ constexpr int fieldWidth = 360;
 constexpr int windowFrame = 40; // about what the desktop puts around it
 
 // Asks for all that the form likes; a scroll area alone asks for a few lines of it.
-class FormArea final : public QScrollArea {
+class FormArea final : public DownScroll {
 public:
-    explicit FormArea(QWidget* form) {
-        setWidget(form);
-        setWidgetResizable(true);
-        setFrameShape(QFrame::NoFrame);
-        setFocusPolicy(Qt::NoFocus);
-        setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-        viewport()->setAutoFillBackground(false);
-        form->setAutoFillBackground(false);
-    }
+    explicit FormArea(QWidget* form) : DownScroll(form) { setFocusPolicy(Qt::NoFocus); }
     QSize sizeHint() const override {
         const QSize best = widget()->sizeHint();
         return {best.width() + verticalScrollBar()->sizeHint().width(),
                 widget()->layout()->totalHeightForWidth(best.width())};
-    }
-    QSize minimumSizeHint() const override {
-        return {widget()->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width(),
-                QScrollArea::minimumSizeHint().height()};
     }
 };
 

@@ -1,9 +1,33 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/givesway.h"
 
+#include <QLabel>
 #include <QResizeEvent>
+#include <QScrollBar>
+
+#include <algorithm>
+#include <cmath>
 
 namespace slopebook::ui {
+
+namespace {
+/// px: so much of it, and no more than room, that no line of its words is cut through.
+int wholeLines(const QWidget& words, int room) {
+    int end = 0;
+    for (const QLabel* label : words.findChildren<QLabel*>()) {
+        if (!label->isVisibleTo(&words) || label->text().isEmpty())
+            continue;
+        const int top = label->mapTo(&words, QPoint()).y();
+        const double lines =
+            std::max(1.0, std::round(double(label->height()) / label->fontMetrics().lineSpacing()));
+        const double each = label->height() / lines;
+        const double seen = std::clamp(std::floor((room - top) / each + 1e-6), 0.0, lines);
+        if (seen > 0)
+            end = std::max(end, top + int(std::ceil(seen * each)));
+    }
+    return end > 0 ? std::min(end, room) : room;
+}
+} // namespace
 
 GivesWay::GivesWay(QWidget* inside, int lines) : m_lines(lines) {
     setFrameShape(QFrame::NoFrame);
@@ -30,17 +54,20 @@ QSize GivesWay::minimumSizeHint() const {
 
 // As high as it is whole and no higher: what is over is the picture's.
 void GivesWay::fit() {
-    const int whole = std::max(1, sizeHint().height());
-    if (whole == maximumHeight())
-        return;
-    setMaximumHeight(whole);
-    updateGeometry();
+    const int all = std::max(1, sizeHint().height());
+    if (all != maximumHeight()) {
+        setMaximumHeight(all);
+        updateGeometry();
+    }
+    const int below = height() < all ? height() - wholeLines(*widget(), height()) : 0;
+    if (below != viewportMargins().bottom())
+        setViewportMargins(0, 0, 0, below);
+    verticalScrollBar()->setSingleStep(fontMetrics().lineSpacing());
 }
 
 void GivesWay::resizeEvent(QResizeEvent* event) {
     QScrollArea::resizeEvent(event);
-    if (event->size().width() != event->oldSize().width())
-        fit();
+    fit();
 }
 
 bool GivesWay::event(QEvent* event) {

@@ -9,6 +9,7 @@ namespace slopebook::ui {
 class GivesWay final : public QScrollArea {
     Q_OBJECT
 public:
+    static constexpr int allLines = 1000; ///< lines: the page is scrolled instead
     /// lines: of text that are seen at the least.
     explicit GivesWay(QWidget* inside, int lines = 3);
 

@@ -3,10 +3,12 @@
 
 #include <QLineEdit>
 
+#include <algorithm>
+
 namespace slopebook::ui {
 
-int pictureHeight(const QWidget& page) {
-    return (page.window()->height() + 2) / 3;
+int pictureHeight(const QWidget& page, int lines) {
+    return std::max((page.window()->height() + 2) / 3, lines * page.fontMetrics().height());
 }
 
 void fitPlaceholder(QLineEdit& field) {

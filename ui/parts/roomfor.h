@@ -7,8 +7,9 @@ class QWidget;
 
 namespace slopebook::ui {
 
-/// The least height of a page's picture: a third of its window's, whatever stands beside it.
-int pictureHeight(const QWidget& page);
+/// The least height of a page's picture: a third of its window's, whatever stands beside it; and
+/// so many lines of text where it cannot say all in fewer (the page is scrolled then).
+int pictureHeight(const QWidget& page, int lines = 0);
 
 /// As wide at the least as what the empty field asks for.
 void fitPlaceholder(QLineEdit& field);

@@ -21,6 +21,7 @@ namespace slopebook::ui {
 namespace {
 constexpr char growing[] = "rowsGrow";
 constexpr char longList[] = "longList";
+constexpr int unbounded = 4000;   // px: no cell's words are wider
 constexpr int rowsThatCount = 60; // for a column's width: more than a screen shows
 constexpr int rowsThatGrow = 400; // of more all have room for two lines, unmeasured
 
@@ -52,7 +53,7 @@ public:
         m_lastTakesRest = true;
         QObject::connect(horizontalHeader(), &QHeaderView::sectionResized, this,
                          [this](int column) {
-                             if (column + 1 < horizontalHeader()->count())
+                             if (column != lastThere())
                                  fitLast();
                          });
         QObject::connect(model(), &QAbstractItemModel::modelReset, this, [this] { fitLast(); });
@@ -71,40 +72,22 @@ public:
 
     /// The columns share the width anew.
     void giveWay() {
-        for (const int column : std::as_const(m_away))
-            setColumnHidden(column, false);
-        m_away.clear();
-        const QHeaderView& columns = *horizontalHeader();
-        if ((m_giving.isEmpty() && m_leaving.isEmpty()) || columns.count() == 0)
+        if (m_giving.isEmpty() && m_leaving.isEmpty())
             return;
-        const WidthsFirst widths(*this);
-        resizeColumnsToContents();
-        // Room for a scroll bar is kept: it comes once what wraps makes the rows higher.
-        const int bar = style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, this);
-        const int room = std::min(viewport()->width(), width() - bar);
-        int saved = 0; // by wrapping all that may
-        for (const int column : m_giving)
-            saved += isThere(column) ? columns.sectionSize(column) - least(column) : 0;
-        for (const int column : m_leaving)
-            if (columns.length() - saved > room && isThere(column)) {
-                saved -=
-                    m_giving.contains(column) ? columns.sectionSize(column) - least(column) : 0;
-                setColumnHidden(column, true);
-                m_away << column;
-            }
-        int over = columns.length() - room;
-        for (const int column : m_giving) {
-            if (over <= 0)
-                return;
-            if (!isThere(column))
-                continue;
-            const int now = columns.sectionSize(column);
-            setColumnWidth(column, std::max(least(column), now - over));
-            over -= now - columns.sectionSize(column);
-        }
+        if (m_lastTakesRest) // else it seems to have room for what it holds
+            horizontalHeader()->setStretchLastSection(false);
+        m_sharing = true;
+        shareAnew();
+        m_sharing = false;
+        fitLast();
     }
 
     void tellAlways(const QList<int>& columns) { m_told = columns; }
+
+    void haveColumn(int column, bool there) {
+        m_away.removeAll(column);
+        setColumnHidden(column, !there);
+    }
 
 protected:
     // A row's tip also tells what stands in columns that have no room.
@@ -146,8 +129,52 @@ protected:
     }
 
 private:
+    void shareAnew() {
+        for (const int column : std::as_const(m_away))
+            setColumnHidden(column, false);
+        m_away.clear();
+        const QHeaderView& columns = *horizontalHeader();
+        if (columns.count() == 0)
+            return;
+        const WidthsFirst widths(*this);
+        QList<int> giving = m_giving;
+        if (const int last = lastThere(); m_lastTakesRest && wordWrap() && !giving.contains(last))
+            giving << last;
+        for (const int column : giving) // what wraps asks for no more than it has
+            if (isThere(column))
+                setColumnWidth(column, unbounded);
+        resizeColumnsToContents();
+        // Room for a scroll bar is kept: it comes once what wraps makes the rows higher.
+        const int bar = style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, this);
+        const int room = std::min(viewport()->width(), width() - bar - 2 * frameWidth());
+        int saved = 0; // by wrapping all that may
+        for (const int column : giving)
+            saved += isThere(column) ? columns.sectionSize(column) - least(column) : 0;
+        for (const int column : m_leaving)
+            if (columns.length() - saved > room && isThere(column)) {
+                saved -= giving.contains(column) ? columns.sectionSize(column) - least(column) : 0;
+                setColumnHidden(column, true);
+                m_away << column;
+            }
+        int over = columns.length() - room;
+        for (const int column : giving) {
+            if (over <= 0)
+                return;
+            if (!isThere(column))
+                continue;
+            const int now = columns.sectionSize(column);
+            setColumnWidth(column, std::max(least(column), now - over));
+            over -= now - columns.sectionSize(column);
+        }
+    }
     bool isThere(int column) const {
         return column < horizontalHeader()->count() && !isColumnHidden(column);
+    }
+    int lastThere() const {
+        int last = horizontalHeader()->count() - 1;
+        while (last >= 0 && isColumnHidden(last))
+            --last;
+        return last;
     }
     /// px, of a column that wraps: no more than it has.
     int least(int column) const {
@@ -157,23 +184,29 @@ private:
     /// px, of words that wrap and are still read: no word of the column is cut.
     int wrapped(int column) const {
         constexpr int leastLetters = 14; // "unclear; clear" in one line
-        QFont strong = font();
-        strong.setBold(true);
-        const QFontMetrics metrics(strong);
-        int longest = leastLetters * fontMetrics().averageCharWidth();
-        for (int row = 0; row < std::min(rowsThatCount, model()->rowCount()); ++row)
-            for (const QString& word : model()->index(row, column).data().toString().split(u' '))
+        QFont bold = font();
+        bold.setBold(true);
+        const QFontMetrics usual(font()), strong(bold);
+        int longest = 0, whole = 0;
+        for (int row = 0; row < std::min(rowsThatCount, model()->rowCount()); ++row) {
+            const QModelIndex cell = model()->index(row, column);
+            const QString words = cell.data().toString();
+            const QFontMetrics& metrics =
+                cell.data(Qt::FontRole).value<QFont>().bold() ? strong : usual;
+            whole = std::max(whole, metrics.horizontalAdvance(words));
+            for (const QString& word : words.split(u' '))
                 longest = std::max(longest, metrics.horizontalAdvance(word));
-        return longest +
+        }
+        const int asked = leastLetters * fontMetrics().averageCharWidth();
+        return std::min(whole, std::max(longest, asked)) +
                2 * (style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, this) + 1);
     }
     void fitLast() {
         QHeaderView& columns = *horizontalHeader();
-        const int last = columns.count() - 1;
-        if (!m_lastTakesRest || last < 0)
+        const int last = lastThere();
+        if (!m_lastTakesRest || m_sharing || last < 0)
             return;
-        const int words =
-            wordWrap() ? std::min(wrapped(last), sizeHintForColumn(last)) : sizeHintForColumn(last);
+        const int words = wordWrap() ? wrapped(last) : sizeHintForColumn(last);
         const int least = std::max(columns.sectionSizeHint(last), words);
         const bool room = viewport()->width() - columns.sectionPosition(last) >= least;
         if (columns.stretchLastSection() != room)
@@ -183,6 +216,7 @@ private:
     }
 
     bool m_lastTakesRest = false;
+    bool m_sharing = false; ///< who changes a column now gives the last one its room afterwards
     QList<int> m_giving, m_leaving, m_told;
     QList<int> m_away; ///< of those that leave, what has no room now
 };
@@ -227,6 +261,11 @@ QTableView* rowTable(QAbstractItemModel* model, const QString& name, const RowSt
 void shareWidth(QTableView& table) {
     if (auto* own = dynamic_cast<RowTable*>(&table))
         own->giveWay();
+}
+
+void haveColumn(QTableView& table, int column, bool there) {
+    if (auto* own = dynamic_cast<RowTable*>(&table))
+        own->haveColumn(column, there);
 }
 
 QStringList inTwoLines(const QStringList& headings) {

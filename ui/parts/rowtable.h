@@ -36,6 +36,8 @@ private:
     QTableView& m_table;
 };
 
+/// Whether a table has a column at all, however much room there is.
+void haveColumn(QTableView& table, int column, bool there);
 /// After columns were hidden or shown: those that are left share the width anew.
 void shareWidth(QTableView& table);
 

@@ -101,9 +101,13 @@ QWidget* AttemptsView::buildLine() {
 QWidget* AttemptsView::buildTables() {
     m_attempts = new TextTable(this);
     m_values = new TextTable(this);
-    const RowStyle style{.compact = true, .lastTakesRest = true, .giving = {0}};
+    RowStyle style{.compact = true, .lastTakesRest = true, .giving = {0}};
+    style.leaving = {2, 3}; // they stand in their order; as read is mostly the value
     m_attemptTable = rowTable(m_attempts, tr("Attempts"), style);
+    style.leaving = {5, 4}; // how many attempts, and what the two sides beside it say
     m_valueTable = rowTable(m_values, tr("Values of the day"), style);
+    m_attemptTable->setObjectName(QStringLiteral("attemptsDone"));
+    m_valueTable->setObjectName(QStringLiteral("values"));
     auto* split = new QSplitter;
     split->setChildrenCollapsible(false);
     split->addWidget(m_attemptTable);

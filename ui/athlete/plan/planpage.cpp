@@ -9,6 +9,7 @@
 #include "core/model/errors.h"
 #include "ui/athlete/plan/nexttestpane.h"
 #include "ui/athlete/plan/relationpane.h"
+#include "ui/parts/downscroll.h"
 #include "ui/parts/givesway.h"
 #include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
@@ -24,8 +25,6 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QMessageBox>
-#include <QScrollArea>
-#include <QScrollBar>
 #include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
@@ -39,21 +38,6 @@
 using namespace Qt::Literals::StringLiterals;
 
 namespace slopebook::ui {
-
-namespace {
-
-QScrollArea* scrolled(QWidget* inside, const QString& name) {
-    auto* area = new QScrollArea;
-    area->setAccessibleName(name);
-    area->setWidget(inside);
-    area->setWidgetResizable(true);
-    area->setFrameShape(QFrame::NoFrame);
-    area->viewport()->setAutoFillBackground(false);
-    inside->setAutoFillBackground(false);
-    return area;
-}
-
-} // namespace
 
 // No exception crosses the event loop: it is told where the answer would stand.
 template <class Work>
@@ -112,18 +96,17 @@ void PlanPage::build() {
     column->addWidget(m_age);
     column->addWidget(m_borrowed);
     column->addWidget(split, 1);
-    column->addWidget(new GivesWay(m_cautions, 2));
+    column->addWidget(new GivesWay(m_cautions, GivesWay::allLines));
     m_tabs->addTab(loads, tr("Loa&ds"));
     m_tabs->addTab(m_next, tr("Ne&xt test"));
     m_tabs->addTab(m_relations, tr("S&quad"));
 
     auto* both = new QSplitter;
-    QScrollArea* form = scrolled(m_form, tr("What to plan"));
-    form->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    form->setMinimumWidth(m_form->minimumSizeHint().width() +
-                          form->verticalScrollBar()->sizeHint().width());
+    auto* form = new DownScroll(m_form);
+    form->setAccessibleName(tr("What to plan"));
     both->addWidget(form);
     both->addWidget(m_tabs);
+    both->setChildrenCollapsible(false);
     both->setStretchFactor(1, 1);
     both->setSizes({280, 900});
     m_strip = new QHBoxLayout;
@@ -137,7 +120,8 @@ void PlanPage::build() {
 
 void PlanPage::resizeEvent(QResizeEvent* event) {
     TaskPage::resizeEvent(event);
-    m_chart->setMinimumHeight(pictureHeight(*this));
+    constexpr int lines = 17; // with what its marks are
+    m_chart->setMinimumHeight(pictureHeight(*this, lines));
     m_next->fitPicture(pictureHeight(*this));
 }
 

@@ -55,7 +55,7 @@ void ProfilePage::build() {
     layout->addWidget(split, 1);
     layout->addStretch(); // where there is nothing to show
     layout->addLayout(borrowed);
-    layout->addWidget(new GivesWay(m_figures));
+    layout->addWidget(new GivesWay(m_figures, GivesWay::allLines));
 }
 
 QWidget* ProfilePage::buildTables() {

@@ -44,7 +44,8 @@ void ProfilePage::changeEvent(QEvent* event) {
 void ProfilePage::resizeEvent(QResizeEvent* event) {
     TaskPage::resizeEvent(event);
     m_figures->setCompact(height() < lowProfile);
-    m_chart->setMinimumHeight(pictureHeight(*this));
+    constexpr int lines = 14; // lines, maxima and what they are called
+    m_chart->setMinimumHeight(pictureHeight(*this, lines));
 }
 
 void ProfilePage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {

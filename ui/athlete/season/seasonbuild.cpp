@@ -99,7 +99,9 @@ void SeasonPage::build() {
     m_chart->setToolTip(tr("Click a session or a block's mean to make it the baseline."));
     m_table = new TextTable(this);
     m_view = rowTable(m_table, tr("Sessions, the load and the estimated 1RM"),
-                      {.compact = true, .giving = {seasonReading, seasonBlock}});
+                      {.compact = true,
+                       .giving = {seasonReading, seasonBlock},
+                       .leaving = {seasonEffort, seasonMeasured, seasonToPlan, seasonOneRm}});
     m_view->setObjectName(QStringLiteral("season"));
     m_told = new Sentence;
     m_told->setObjectName(QStringLiteral("sentence"));

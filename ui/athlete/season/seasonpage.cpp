@@ -35,7 +35,8 @@ SeasonPage::SeasonPage(Logbook& logbook, QWidget* parent) : PaperTask(parent), m
 
 void SeasonPage::resizeEvent(QResizeEvent* event) {
     PaperTask::resizeEvent(event);
-    m_chart->setMinimumHeight(pictureHeight(*this));
+    constexpr int lines = 21; // key, speeds and 1RM
+    m_chart->setMinimumHeight(pictureHeight(*this, lines));
 }
 
 /// Two sessions as lines; where a block is among the two, all that was measured in both.
@@ -212,11 +213,10 @@ void SeasonPage::showSeason(const answers::FollowedSeason& season) {
     m_chart->setData(std::move(drawn));
     // What is drawn, and told in the row's tip; a column that says nothing gives its room as well.
     for (const int told : {seasonInterval, seasonLineAlone})
-        m_view->setColumnHidden(told, true);
-    m_view->setColumnHidden(seasonMeasured,
-                            std::ranges::none_of(follow.sessions, [](const auto& each) {
-                                return each.session.measuredOneRm.has_value();
-                            }));
+        haveColumn(*m_view, told, false);
+    haveColumn(*m_view, seasonMeasured, std::ranges::any_of(follow.sessions, [](const auto& each) {
+        return each.session.measuredOneRm.has_value();
+    }));
     m_table->setTable(inTwoLines(seasonHeadings(unit)),
                       seasonRows(season, m_blocks, m_devices, unit, felt, within), 3, 8);
     m_view->setMinimumHeight(leastHeight(*m_view));

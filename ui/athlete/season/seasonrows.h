@@ -12,8 +12,10 @@ namespace slopebook::ui {
 
 QStringList seasonHeadings(LoadUnit unit);
 constexpr int seasonBlock = 1;
-constexpr int seasonInterval = 5;   ///< of the line's speed, which is drawn
-constexpr int seasonReading = 8;    ///< the column of the readings
+constexpr int seasonEffort = 3;
+constexpr int seasonInterval = 5; ///< of the line's speed, which is drawn
+constexpr int seasonReading = 8;  ///< the column of the readings
+constexpr int seasonOneRm = 9, seasonToPlan = 10;
 constexpr int seasonLineAlone = 11; ///< of the 1RM's interval by the line alone
 constexpr int seasonMeasured = 12;  ///< of measured maxima, the last
 /// One row a session, a day not lifted and a block, as seasonItems() has them; the baseline's in

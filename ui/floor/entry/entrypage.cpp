@@ -274,6 +274,18 @@ void EntryPage::resizeEvent(QResizeEvent* event) {
     TaskPage::resizeEvent(event);
     m_figures->setCompact(height() < lowPage);
     m_chart->setMinimumHeight(pictureHeight(*this));
+    fitSets();
+}
+
+/// Where there is little room nothing stands in a column of its own that nobody has told.
+void EntryPage::fitSets() {
+    m_setTable->setColumnHidden(SetModel::Felt, height() < lowPage && !m_sets->anyFelt());
+    const QHeaderView& columns = *m_setTable->horizontalHeader();
+    const int scrollBar = style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, m_setTable);
+    m_setTable->setMinimumWidth(m_setTable->verticalHeader()->sizeHint().width() +
+                                columns.sectionPosition(SetModel::Remarks) +
+                                columns.sectionSizeHint(SetModel::Remarks) +
+                                2 * m_setTable->frameWidth() + scrollBar);
 }
 
 std::optional<SessionId> EntryPage::session() const {
@@ -378,6 +390,7 @@ void EntryPage::showView(const SessionView& view) {
 void EntryPage::fillTables(const SessionView& view) {
     const auto kept = currentSet();
     m_sets->setRows(view.rows);
+    fitSets();
     m_ladder->setSteps(view.ladder, view.next);
     if (const int row = view.last ? m_ladder->nextRow() : -1; row >= 0)
         m_ladderTable->scrollTo(m_ladder->index(row, 0));

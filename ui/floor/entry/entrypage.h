@@ -84,6 +84,7 @@ private:
     std::optional<SessionId> sessionToWrite();
     void showView(const SessionView& view);
     void fillTables(const SessionView& view);
+    void fitSets();
     std::optional<charts::PointRef> chartPointOf(int row) const;
     void showNothing(const QString& why);
     QString take(const std::vector<Set>& sets);

@@ -7,6 +7,7 @@
 
 #include <QFont>
 
+#include <algorithm>
 #include <utility>
 
 namespace slopebook::ui {
@@ -70,6 +71,11 @@ void SetModel::setRows(std::vector<SetRow> rows) {
     beginResetModel();
     m_rows = std::move(rows);
     endResetModel();
+}
+
+bool SetModel::anyFelt() const {
+    return std::ranges::any_of(m_rows,
+                               [](const SetRow& row) { return row.placed.set.effort.has_value(); });
 }
 
 int SetModel::rowOf(SetId id) const {

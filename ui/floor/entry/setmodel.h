@@ -40,6 +40,7 @@ public:
     /// row must be valid.
     const SetRow& row(int row) const { return m_rows[static_cast<std::size_t>(row)]; }
     int rowOf(SetId id) const; ///< -1 where it is not there
+    bool anyFelt() const;      ///< whether any has its effort
 
     /// What is wrong with a text typed into that column; nothing where it can be taken. A text that
     /// was probably meant otherwise also gives what was meant.

@@ -38,24 +38,12 @@ namespace slopebook::ui {
 namespace {
 
 constexpr int mostlyDoneIn = 200; // ms: shorter work shows no progress
-constexpr int smallestColumn = 6;
 
 /// What of the period stood for an athlete: all of its days, or the session nearest to one.
 questions::LiftSide sideOf(const answers::Period& period, SessionId session) {
     if (period.nearest)
         return session;
     return DayStretch{period.first, period.last};
-}
-
-/// The columns as wide as what they hold; the reading, the last, wraps in what is left.
-void restToReading(QTableView& table) {
-    constexpr int leastReading = 100;
-    const WidthsFirst widths(table);
-    QHeaderView* columns = table.horizontalHeader();
-    table.resizeColumnsToContents();
-    const int last = columns->count() - 1;
-    const int rest = table.viewport()->width() - columns->sectionPosition(last);
-    columns->resizeSection(last, std::max(leastReading, rest));
 }
 
 } // namespace
@@ -101,7 +89,10 @@ void SquadPage::build() {
     scroll->setFocusPolicy(Qt::NoFocus);
     m_table = new TextTable(this);
     m_view = rowTable(m_table, tr("Athletes and their changes"),
-                      {.lastTakesRest = true, .growing = true}); // an unclear reading is long
+                      {.lastTakesRest = true,
+                       .giving = {squadReading}, // an unclear one is long
+                       .leaving = {squadDrawn, squadLater, squadEarlier},
+                       .told = {squadSmallest}});
     m_view->setObjectName(u"squad"_s);
     m_sentence = new Sentence;
     m_sentence->setObjectName(u"sentence"_s);
@@ -312,8 +303,8 @@ void SquadPage::showPart(int part) {
     const answers::SquadPart& shown = m_squad->parts[static_cast<std::size_t>(part)];
     m_table->setTable(inTwoLines(squadHeadings(shown, m_squad->level, m_logbook.loadUnit())),
                       squadRows(shown, m_squad->level, m_logbook.loadUnit()), 3, 7);
-    m_view->setColumnHidden(smallestColumn, true); // told in the row's tip, and drawn
-    restToReading(*m_view);
+    m_view->setColumnHidden(squadSmallest, true); // it is drawn
+    shareWidth(*m_view);
     m_chart->setData(squadForest(shown, m_squad->level, m_logbook.loadUnit()));
     m_counts->setText(tr("%1, %2 to %3. %4")
                           .arg(partName(shown, m_logbook.loadUnit()), text(m_squad->from.name),

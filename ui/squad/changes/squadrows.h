@@ -13,6 +13,9 @@ QString liftTitle(const Lift& lift);
 /// "60 kg", "Estimated 1RM".
 QString partName(const answers::SquadPart& part, LoadUnit unit);
 
+constexpr int squadEarlier = 1, squadLater = 2;  ///< columns
+constexpr int squadDrawn = 5, squadSmallest = 6; ///< drawn to all; the smallest change
+constexpr int squadReading = 7;
 QStringList squadHeadings(const answers::SquadPart& part, double level, LoadUnit unit);
 /// Athlete, earlier and later session (of several how many), change, interval, drawn to all,
 /// smallest change, reading or reason; last, where there is a mean, that of all.

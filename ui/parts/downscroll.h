@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Scrolls up and down only: as wide at the least as what is in it, however that grows.
+#pragma once
+
+#include <QScrollArea>
+
+namespace slopebook::ui {
+
+class DownScroll : public QScrollArea {
+    Q_OBJECT
+public:
+    explicit DownScroll(QWidget* inside);
+    QSize minimumSizeHint() const override;
+
+protected:
+    bool event(QEvent* event) override;
+};
+
+} // namespace slopebook::ui
