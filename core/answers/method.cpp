@@ -8,6 +8,7 @@
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 
 namespace slopebook::answers {
@@ -38,17 +39,10 @@ Words sessionWords(Date date, int ordinal) {
     return ordinal > 1 ? say("%1 (no. %2)", date, ordinal) : inWords(date);
 }
 
-std::vector<Words> methodWords(const Comparison& c, PointRule rule, MassUnit perUnit) {
-    const Words from = lineWords(c.from, perUnit), to = lineWords(c.to, perUnit);
+namespace {
+std::vector<Words> changeOfLines(const Comparison& c) {
     const Words parallel = testWords(c.lines.parallel()), one = testWords(c.lines.coincident());
-    return {rule == PointRule::Fastest
-                ? say("One least-squares line of velocity on load a session (fastest rep of each "
-                      "counting set). %1. %2.",
-                      from, to)
-                : say("One least-squares line of velocity on load a session (mean of the reps of "
-                      "each counting set). %1. %2.",
-                      from, to),
-            c.settings.variances == stats::Variances::Pooled
+    return {c.settings.variances == stats::Variances::Pooled
                 ? say("Change: both lines in one model, one residual variance (%1 df). Parallel: "
                       "%2; one line for both: %3. Band over all loads: Working and Hotelling 1929.",
                       figure(c.lines.df(), 0), parallel, one)
@@ -57,11 +51,35 @@ std::vector<Words> methodWords(const Comparison& c, PointRule rule, MassUnit per
                       "Hotelling 1929.",
                       parallel, one),
             say("Estimated 1RM: the load at which a line reaches the MVT; interval: Fieller 1954; "
-                "of the change: variance recovery, Zou and Donner 2008."),
-            say("Better or worse: the %1 % interval with day-to-day noise and bend leaves out "
-                "zero. Held: the %2 % interval lies within the smallest change that matters. Else "
-                "unclear.",
-                levelFigure(c.settings.level), levelFigure(equivalenceLevel(c.settings.level)))};
+                "of the change: variance recovery, Zou and Donner 2008.")};
+}
+
+std::vector<Words> changeOfSides() {
+    return {say("Change: of the sessions of a side that cover a load the mean, each weighed by "
+                "what its line and its day are known by; the later side less the earlier one. The "
+                "lines that are drawn are the heaviest day of each."),
+            say("Estimated 1RM: the load at which the mean of a side reaches the MVT; interval of "
+                "the change: delta method.")};
+}
+} // namespace
+
+std::vector<Words> methodWords(const Comparison& c, PointRule rule, MassUnit perUnit) {
+    const Words from = lineWords(c.from, perUnit), to = lineWords(c.to, perUnit);
+    std::vector<Words> all{
+        rule == PointRule::Fastest
+            ? say("One least-squares line of velocity on load a session (fastest rep of each "
+                  "counting set). %1. %2.",
+                  from, to)
+            : say("One least-squares line of velocity on load a session (mean of the reps of "
+                  "each counting set). %1. %2.",
+                  from, to)};
+    std::ranges::move(c.ofSeveral() ? changeOfSides() : changeOfLines(c), std::back_inserter(all));
+    all.push_back(say("Better or worse: the %1 % interval with day-to-day noise and bend leaves "
+                      "out zero. Held: the %2 % interval lies within the smallest change that "
+                      "matters. Else unclear.",
+                      levelFigure(c.settings.level),
+                      levelFigure(equivalenceLevel(c.settings.level))));
+    return all;
 }
 
 std::vector<Words> sourceWords(const Comparison& c) {

@@ -2,6 +2,7 @@
 #include "core/questions/batterytable.h"
 
 #include "core/answers/figures.h"
+#include "core/answers/sidefigures.h"
 #include "core/exchange/cells.h"
 #include "core/log/durable.h"
 
@@ -83,36 +84,6 @@ std::string testLine(const answers::TestChange& test, double level) {
     return row.line();
 }
 
-/// Before and after.
-struct Both {
-    double before = 0, after = 0;
-};
-
-/// At a load, m/s: of two sessions their lines, of several what all of a side come to.
-Both speedsAt(const answers::Comparison& c, double load) {
-    if (c.ofSeveral()) {
-        const auto& sides = *c.uncertainty.sides;
-        const auto before = answers::figureAt(sides.earlier, load, c.uncertainty.day),
-                   after = answers::figureAt(sides.later, load, c.uncertainty.day);
-        if (before && after)
-            return {before->value, after->value};
-    }
-    return {c.from.line.at(load), c.to.line.at(load)};
-}
-
-/// Of the 1RM, kg, likewise; both must have an estimate.
-Both maximaOf(const answers::Comparison& c) {
-    if (c.ofSeveral() && c.from.mvt) {
-        const auto& sides = *c.uncertainty.sides;
-        const auto before =
-                       answers::figureOfMax(sides.earlier, c.from.mvt->value, c.uncertainty.day),
-                   after = answers::figureOfMax(sides.later, c.from.mvt->value, c.uncertainty.day);
-        if (before && after)
-            return {before->value, after->value};
-    }
-    return {c.from.oneRm->estimate, c.to.oneRm->estimate};
-}
-
 /// The last day of each side, and how many sessions stand for it.
 struct SideEnd {
     Date last{};
@@ -125,7 +96,7 @@ SideEnd endOf(const answers::Comparison& c, bool later) {
     return {sessions.back().date, static_cast<int>(sessions.size())};
 }
 
-std::string liftLine(const std::string& what, const char* unit, const Both& values,
+std::string liftLine(const std::string& what, const char* unit, const answers::TwoFigures& values,
                      const answers::Comparison& comparison, const answers::ReadChange& read,
                      const std::string& remark) {
     const auto [before, after] = values;
@@ -159,14 +130,13 @@ std::string liftLines(const BatteryLift& lift) {
         if (at.checkLoad)
             lines +=
                 liftLine(lift.lift.value.name + ", speed at " + answers::loadText(load) + " kg",
-                         "m/s", speedsAt(c, load), c, at.read,
+                         "m/s", answers::speedsOf(c, load), c, at.read,
                          at.extrapolated ? "beyond the loads of both sessions" : "");
     }
-    if (c.oneRm && c.from.oneRm && c.to.oneRm)
-        lines +=
-            liftLine(lift.lift.value.name + ", estimated 1RM", "kg", maximaOf(c), c, c.oneRm->read,
-                     "reach " + answers::fixed(c.from.oneRm->reach, 2) + " and " +
-                         answers::fixed(c.to.oneRm->reach, 2));
+    if (const auto maxima = answers::maximaOf(c); c.oneRm && maxima)
+        lines += liftLine(lift.lift.value.name + ", estimated 1RM", "kg", *maxima, c, c.oneRm->read,
+                          "reach " + answers::fixed(c.from.oneRm->reach, 2) + " and " +
+                              answers::fixed(c.to.oneRm->reach, 2));
     return lines;
 }
 

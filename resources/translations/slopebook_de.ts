@@ -1764,6 +1764,34 @@
         <source>Smallest that matters: %1 m/s</source>
         <translation>Kleinste bedeutsame: %1 m/s</translation>
     </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>1 session</source>
+        <translation>1 Einheit</translation>
+    </message>
+    <message>
+        <source>%1 sessions</source>
+        <translation>%1 Einheiten</translation>
+    </message>
+    <message>
+        <source>%1 lines alone; change of these days only</source>
+        <translation>%1, Geraden allein; Änderung nur dieser Tage</translation>
+    </message>
+    <message>
+        <source>Heaviest day of the earlier (■, dashed): %1</source>
+        <translation>Schwerster Tag der früheren (■, gestrichelt): %1</translation>
+    </message>
+    <message>
+        <source>Heaviest day of the later (●, solid): %1</source>
+        <translation>Schwerster Tag der späteren (●, durchgezogen): %1</translation>
+    </message>
+    <message>
+        <source>%1, these days only</source>
+        <translation>%1, nur diese Tage</translation>
+    </message>
 </context>
 <context>
     <name>Pages</name>
@@ -8028,6 +8056,14 @@ liegt über dem geschätzten 1RM</translation>
         <source>%1: a true change of %2 m/s is seen with a chance of %3, no change with %4</source>
         <translation>%1: eine wahre Änderung von %2 m/s wird mit einer Wahrscheinlichkeit von %3 gesehen, keine mit %4</translation>
     </message>
+    <message>
+        <source>Change: of the sessions of a side that cover a load the mean, each weighed by what its line and its day are known by; the later side less the earlier one. The lines that are drawn are the heaviest day of each.</source>
+        <translation>Änderung: von den Einheiten einer Seite, die eine Last abdecken, das Mittel, jede gewichtet danach, wie genau ihre Gerade und ihr Tag bekannt sind; die spätere Seite weniger die frühere. Gezeichnet ist die Gerade des schwersten Tages von jeder.</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM: the load at which the mean of a side reaches the MVT; interval of the change: delta method.</source>
+        <translation>Geschätztes 1RM: die Last, bei der das Mittel einer Seite die MVT erreicht; Intervall der Änderung: Delta-Methode.</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>
@@ -10420,6 +10456,10 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Comparison</source>
         <translation>Vergleich</translation>
+    </message>
+    <message>
+        <source>%1, as if lines were straight: %2 m/s; these days only: %3 m/s</source>
+        <translation>%1, als gäbe es keine Krümmung: %2 m/s; nur diese Tage: %3 m/s</translation>
     </message>
 </context>
 <context>

@@ -4,6 +4,7 @@
 #include "core/answers/blockchange.h"
 #include "core/answers/fairreps.h"
 #include "core/answers/sharedloads.h"
+#include "core/answers/sidefigures.h"
 #include "core/answers/smallest.h"
 #include "core/stats/daysalike.h"
 #include "tests/answers/builders.h"
@@ -79,6 +80,7 @@ class TestBlockChange : public QObject {
 private Q_SLOTS:
     void oneSessionABlockIsTwoSessions();
     void twoLoadsASideIsRefusedAsTwoSessionsAre();
+    void sidesStandAsFarApartAsTheChange();
     void agreesWithNlme();
     void agreesWithR();
     void lightDaysCount();
@@ -165,6 +167,54 @@ void TestBlockChange::twoLoadsASideIsRefusedAsTwoSessionsAre() {
     QCOMPARE(int(found.why().why), int(NoAnswer::Why::NeedsThirdLoad));
     QVERIFY(!compareBlocks(tests::benchPull(), mvt, {"A", {}}, {"B", {b}}, {}));
     QVERIFY(!compareBlocks(tests::benchPull(), mvt, {"A", {b}}, {"B", {b}}, {}));
+}
+
+// What is shown before and after is of the same sessions as the change, whatever their ladders.
+void TestBlockChange::sidesStandAsFarApartAsTheChange() {
+    Maker maker(12);
+    const std::vector<std::vector<double>> ladders{
+        {40, 52, 64, 76, 88}, {30, 40, 50, 60}, {20, 30, 40}, {30, 40, 50, 60, 70, 80}};
+    int loads = 0, maxima = 0, apart = 0;
+    for (int i = 0; i < 40; ++i) {
+        int id = 0;
+        const auto side = [&](int days, double gain) {
+            std::vector<LiftSession> all;
+            for (int day = 0; day < days; ++day)
+                all.push_back(
+                    maker.made(++id, ladders[std::size_t(i + day) % 4], gain, 0.02, 0.012));
+            return all;
+        };
+        const auto first = side(1 + i % 3, 0), second = side(2 + i % 2, 0.05);
+        BlockSettings blocks{
+            .with = {.checkLoads = {Mass{45'000}}, .dayNoise = published(), .bend = {}},
+            .biasOf = [](const LiftSession&, const LiftSession&) {
+                return std::optional<DeviceBias>();
+            }};
+        if (i % 4 == 3) // days of the later side on another device, whose bias is known
+            blocks.biasOf = [](const LiftSession& from, const LiftSession& to) {
+                return from.conditions.device == to.conditions.device
+                           ? std::optional<DeviceBias>()
+                           : std::optional<DeviceBias>({0.015, {0.004 * 0.004, 16}});
+            };
+        auto later = second;
+        if (i % 4 == 3)
+            for (LiftSession& each : later)
+                each.conditions.device = DeviceId{2};
+        const auto c = compareBlocks(tests::benchPull(), mvt, {"A", first}, {"B", later}, blocks);
+        QVERIFY(c && c->ofSeveral());
+        for (const ChangeAt& at : c->at) {
+            const auto [before, after] = speedsOf(*c, kilograms(at.load));
+            QVERIFY(std::abs(after - before - at.read.change) < 1e-12);
+            apart += std::abs(before - c->from.line.at(kilograms(at.load))) > 1e-3;
+            ++loads;
+        }
+        if (const auto both = maximaOf(*c); c->oneRm && both) {
+            QVERIFY(std::abs(both->after - both->before - c->oneRm->read.change) < 1e-9);
+            ++maxima;
+        }
+    }
+    QVERIFY(loads > 60 && maxima > 20);
+    QVERIFY(apart > 20); // a day alone would stand elsewhere
 }
 
 namespace {

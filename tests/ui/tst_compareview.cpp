@@ -39,6 +39,34 @@ QString ascii(QString text) {
 
 class TestCompareView : public QObject {
     Q_OBJECT
+private:
+    // The line of changes, the figures beside it and the change itself are of the same sessions.
+    static void allOfABlockIsShown(test::TypedLadders& w, BlockId from, BlockId to) {
+        const auto about = questions::background(w.book.log(), w.athlete, w.lift);
+        const auto blocks = w.book.log().blocks();
+        const auto c = comparisonOfSides(w.book.log(), w.book.context(w.lift), about,
+                                         sessionsOf(from, blocks, about.sessions),
+                                         sessionsOf(to, blocks, about.sessions));
+        QVERIFY(c && c->ofSeveral());
+        const auto chart = charts::changeOf(*c, LoadUnit::Kilograms);
+        QVERIFY(!chart.readings.empty());
+        for (const charts::ChangeReading& reading : chart.readings) {
+            const auto nearest = std::ranges::min_element(chart.along, {}, [&](const auto& point) {
+                return std::abs(point.load - reading.load);
+            });
+            QVERIFY(std::abs(nearest->change - reading.change) < 0.002);
+        }
+        for (const page::LoadRow& row : page::loadRows(*c, LoadUnit::Kilograms))
+            QVERIFY2(std::abs(row.to.toDouble() - row.from.toDouble() -
+                              QString(row.change).replace(u'\u2212', u'-').toDouble()) < 0.0016,
+                     qPrintable(row.from + u' ' + row.to + u' ' + row.change));
+        const auto max = page::oneRmRows(*c, LoadUnit::Kilograms).front();
+        QVERIFY2(std::abs(max.to.toDouble() - max.from.toDouble() -
+                          QString(max.change).replace(u'\u2212', u'-').toDouble()) < 0.16,
+                 qPrintable(max.from + u' ' + max.to + u' ' + max.change));
+        QCOMPARE(page::sideText(*c, true), u"Flood, 2 sessions"_s);
+    }
+
 private Q_SLOTS:
     void init() { QTest::failOnWarning(QRegularExpression(u"nan|NaN|QPainter"_s)); }
 
@@ -257,6 +285,7 @@ private Q_SLOTS:
         QCOMPARE(page.view().sentence(), asked(light, flood));
         QVERIFY(page.canPrint());
         QCOMPARE(box->currentData().toString(), keyOf(light));
+        allOfABlockIsShown(w, light, flood);
         page.compare(light, w.sessions[3]);
         QCOMPARE(page.view().sentence(), asked(light, w.sessions[3]));
         page.compare(DayStretch{day(2025, 9, 1), day(2025, 11, 30)}, flood); // those of a block

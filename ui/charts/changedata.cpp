@@ -13,7 +13,13 @@ namespace {
 
 constexpr int steps = 60;
 
+/// Of blocks of all their sessions, as the readings are; the lines are those of two days.
 ChangePoint pointAt(const answers::Comparison& c, double load) {
+    if (c.ofSeveral())
+        return {.load = load,
+                .change = c.uncertainty.change(load),
+                .interval = c.uncertainty.alone(load, c.settings.level),
+                .band = c.uncertainty.aloneBand(load, c.settings.level)};
     return {.load = load,
             .change = c.lines.difference(load),
             .interval = c.lines.interval(load, c.settings.level),

@@ -72,9 +72,11 @@ LineEntry entryOf(const LiftSession& session, const QString& label, const look::
 LineData linesOf(const answers::Comparison& c, LoadUnit unit) {
     using look::Role;
     LineData data{.notComparable = !c.under.notComparable.empty(), .unit = unit};
+    // Of blocks it is the heaviest day of each, whose maximum is not the block's.
+    const Show show{.oneRm = !c.ofSeveral()};
     data.sessions = {
-        entryOf(c.from, dateText(c.from.session.date), Role{.kind = Role::Kind::Earlier}),
-        entryOf(c.to, dateText(c.to.session.date), Role{.kind = Role::Kind::Later})};
+        entryOf(c.from, dateText(c.from.session.date), Role{.kind = Role::Kind::Earlier}, show),
+        entryOf(c.to, dateText(c.to.session.date), Role{.kind = Role::Kind::Later}, show)};
     if (c.from.mvt)
         data.mvt = c.from.mvt->value;
     for (const Mass load : c.settings.checkLoads)

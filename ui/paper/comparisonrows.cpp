@@ -3,6 +3,7 @@
 
 #include "core/answers/bendwords.h"
 #include "core/answers/readingwords.h"
+#include "core/answers/sidefigures.h"
 #include "core/model/session.h"
 #include "ui/paper/pagewords.h"
 #include "ui/words/format.h"
@@ -98,6 +99,16 @@ QString titleText(const PageHeader& header) {
     return Page::tr("%1 · %2 (%3)").arg(header.athlete, header.lift, kindText(header.kind));
 }
 
+QString sideText(const Comparison& c, bool later) {
+    if (!c.ofSeveral())
+        return sessionText((later ? c.to : c.from).session);
+    const answers::BlockSide& side = later ? c.blocks->second : c.blocks->first;
+    const std::size_t count = side.sessions.size();
+    return Page::tr("%1, %2").arg(QString::fromStdString(side.name),
+                                  count == 1 ? Page::tr("1 session")
+                                             : Page::tr("%1 sessions").arg(count));
+}
+
 std::vector<DayRow> dayRows(const Comparison& c, const PageHeader& h) {
     const auto joined = [](const QString& a, const QString& b) {
         return a.isEmpty() || b.isEmpty() ? shownOrNone(a + b) : a + ", "_L1 + b;
@@ -123,7 +134,7 @@ std::vector<LoadRow> loadRows(const Comparison& c, LoadUnit unit) {
     std::vector<LoadRow> rows;
     for (const ChangeAt& at : c.at) {
         const double load = kilograms(at.load);
-        const double before = c.lines.first().at(load);
+        const auto [before, after] = answers::speedsOf(c, load);
         QString name = loadNumber(load, unit);
         if (at.checkLoad)
             name += u" †"_s;
@@ -132,7 +143,7 @@ std::vector<LoadRow> loadRows(const Comparison& c, LoadUnit unit) {
         rows.push_back(
             {.load = name,
              .from = number(before, speedDecimals),
-             .to = number(c.lines.second().at(load), speedDecimals),
+             .to = number(after, speedDecimals),
              .change = signedNumber(at.read.change, speedDecimals),
              .readingInterval = signedRangeText(at.read.interval, speedDecimals),
              .straight =
@@ -155,14 +166,17 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
         return signedRangeText(inUnit(kg, unit), loadDecimals);
     };
     const answers::OneRmChange* change = c.oneRm ? &*c.oneRm : nullptr;
-    const bool bounded = change && change->interval;
+    const bool bounded = change && change->interval, several = c.ofSeveral();
+    const auto ofDays = [several](const QString& figure) { return several ? none : figure; };
     std::vector<OneRmRow> rows;
     if (c.from.oneRm || c.to.oneRm) {
+        const auto maxima = several ? answers::maximaOf(c) : std::nullopt;
+        const auto max = [unit](double kg) { return number(ui::inUnit(kg, unit), loadDecimals); };
         OneRmRow first{.label = c.settings.deviceBias
                                     ? Page::tr("Estimated 1RM (device's bias taken off)")
                                     : Page::tr("Estimated 1RM"),
-                       .from = estimate(c.from, unit),
-                       .to = estimate(c.to, unit),
+                       .from = maxima ? max(maxima->before) : estimate(c.from, unit),
+                       .to = maxima ? max(maxima->after) : estimate(c.to, unit),
                        .change = change ? signedLoad(change->read.change) : none,
                        .strong = true,
                        .fromQuiet = far(c.from),
@@ -173,8 +187,8 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
         }
         rows.push_back(first);
         OneRmRow noisy{.label = Page::tr("%1 with days and bend; change too").arg(level),
-                       .from = interval(toPlan(c.from), unit),
-                       .to = interval(toPlan(c.to), unit),
+                       .from = ofDays(interval(toPlan(c.from), unit)),
+                       .to = ofDays(interval(toPlan(c.to), unit)),
                        .change = bounded ? signedRange(change->read.interval) : none};
         if (change && change->read.smallest)
             noisy.reading =
@@ -182,21 +196,24 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
                     .arg(number(ui::inUnit(change->read.smallest->value, unit), loadDecimals));
         rows.push_back(noisy);
         OneRmRow unbent{.label = Page::tr("%1 as if lines were straight").arg(level),
-                        .from = interval(straight(c.from), unit),
-                        .to = interval(straight(c.to), unit),
+                        .from = ofDays(interval(straight(c.from), unit)),
+                        .to = ofDays(interval(straight(c.to), unit)),
                         .change = none};
         if (const auto read = answers::maxIfStraight(c)) {
             unbent.change = signedRange(read->interval);
             unbent.reading = said(answers::maxCell(*read), unit);
         }
         rows.push_back(unbent);
-        rows.push_back({.label = Page::tr("%1 line alone; change of two days only").arg(level),
-                        .from = interval(ofLine(c.from), unit),
-                        .to = interval(ofLine(c.to), unit),
-                        .change = bounded ? signedRange(*change->interval) : none});
-        rows.push_back({.label = Page::tr("Reach (heaviest load / estimate)"),
-                        .from = reach(c.from),
-                        .to = reach(c.to)});
+        rows.push_back(
+            {.label = several ? Page::tr("%1 lines alone; change of these days only").arg(level)
+                              : Page::tr("%1 line alone; change of two days only").arg(level),
+             .from = ofDays(interval(ofLine(c.from), unit)),
+             .to = ofDays(interval(ofLine(c.to), unit)),
+             .change = bounded ? signedRange(*change->interval) : none});
+        if (!several)
+            rows.push_back({.label = Page::tr("Reach (heaviest load / estimate)"),
+                            .from = reach(c.from),
+                            .to = reach(c.to)});
     }
     if (c.from.session.measuredOneRm || c.to.session.measuredOneRm)
         rows.push_back(

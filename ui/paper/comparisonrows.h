@@ -12,6 +12,9 @@ namespace slopebook::ui::page {
 /// "Lane 3 · Bench pull (mean velocity)".
 QString titleText(const PageHeader& header);
 
+/// What stands on a side: its day, or of a block its name and how many sessions it has.
+QString sideText(const answers::Comparison& comparison, bool later);
+
 /// What the two sessions were: block, device, body mass, loads.
 struct DayRow {
     QString label{}, from{}, to{};
@@ -23,7 +26,7 @@ struct LoadRow {
         reading{};
     bool clear = false; ///< better, worse or held: bold is what is so
 };
-/// One row a load of Comparison::at. A load is marked "*" beyond the loads of both, "†" as a check
+/// One row a load of Comparison::at; of blocks what all of a side come to. A load is marked "*" beyond the loads of both, "†" as a check
 /// load.
 std::vector<LoadRow> loadRows(const answers::Comparison& comparison, LoadUnit unit);
 
@@ -33,6 +36,7 @@ struct OneRmRow {
     bool fromQuiet = false, toQuiet = false; ///< far from any load lifted: in grey
     bool clear = false;                      ///< its reading, as LoadRow has it
 };
+/// Of blocks the intervals of single days are not those of a side, and are left out.
 std::vector<OneRmRow> oneRmRows(const answers::Comparison& comparison, LoadUnit unit);
 /// What would settle each unclear reading.
 QStringList settlingLines(const answers::Comparison& comparison, LoadUnit unit);

@@ -53,8 +53,8 @@ PageHeader pageHeader(const log::Log& log, const questions::Background& about,
 page::Print comparisonPrint(const answers::Comparison& comparison, const PageHeader& header) {
     return {.title = page::titleText(header),
             .foot = Page::tr("%1: %2 to %3")
-                        .arg(page::titleText(header), sessionText(comparison.from.session),
-                             sessionText(comparison.to.session)),
+                        .arg(page::titleText(header), page::sideText(comparison, false),
+                             page::sideText(comparison, true)),
             .fill = [comparison, header](page::Flow& flow) {
                 page::addComparison(flow, comparison, header);
             }};

@@ -29,8 +29,7 @@ constexpr double smallSize = 7, textSize = 8, chartTextSize = 7, labelWidth = 74
 
 void addHead(Flow& flow, const Comparison& c, const PageHeader& h) {
     flow.text(titleText(h), pageFont(10, true));
-    flow.text(Page::tr("Change from %1 to %2")
-                  .arg(sessionText(c.from.session), sessionText(c.to.session)),
+    flow.text(Page::tr("Change from %1 to %2").arg(sideText(c, false), sideText(c, true)),
               pageFont(9), 1);
     flow.text(said(c.sentence, h.unit), headlineFont(12.5), 6);
 }
@@ -40,13 +39,19 @@ void addDays(Flow& flow, const Comparison& c, const PageHeader& h) {
     std::vector<std::vector<Cell>> rows;
     for (const DayRow& row : dayRows(c, h))
         rows.push_back({{.text = row.label, .quiet = true}, {row.from}, {row.to}});
-    flow.table(
-        {{label}, {each}, {each}},
-        {{},
-         {.text = Page::tr("Earlier (■, dashed): %1").arg(sessionText(c.from.session)),
-          .bold = true},
-         {.text = Page::tr("Later (●, solid): %1").arg(sessionText(c.to.session)), .bold = true}},
-        rows, pageFont(textSize), 6);
+    // Of a block the day that went heaviest, to show.
+    const bool several = c.ofSeveral();
+    flow.table({{label}, {each}, {each}},
+               {{},
+                {.text = (several ? Page::tr("Heaviest day of the earlier (■, dashed): %1")
+                                  : Page::tr("Earlier (■, dashed): %1"))
+                             .arg(sessionText(c.from.session)),
+                 .bold = true},
+                {.text = (several ? Page::tr("Heaviest day of the later (●, solid): %1")
+                                  : Page::tr("Later (●, solid): %1"))
+                             .arg(sessionText(c.to.session)),
+                 .bold = true}},
+               rows, pageFont(textSize), 6);
 }
 
 template <class Figure, class Data>
@@ -78,12 +83,14 @@ void addByLoad(Flow& flow, const Comparison& c, const PageHeader& h) {
                                 {46 * w, Qt::AlignRight},
                                 {84 * w, Qt::AlignRight},
                                 {84 * w, Qt::AlignRight}};
-    std::vector<Cell> heads{head(Page::tr("Load, %1").arg(unitName(h.unit))),
-                            head(Page::tr("Before")),
-                            head(Page::tr("After")),
-                            head(Page::tr("Change")),
-                            head(Page::tr("%1, with noise and bend").arg(level)),
-                            head(Page::tr("%1, these two days only").arg(level))};
+    std::vector<Cell> heads{
+        head(Page::tr("Load, %1").arg(unitName(h.unit))),
+        head(Page::tr("Before")),
+        head(Page::tr("After")),
+        head(Page::tr("Change")),
+        head(Page::tr("%1, with noise and bend").arg(level)),
+        head((c.ofSeveral() ? Page::tr("%1, these days only") : Page::tr("%1, these two days only"))
+                 .arg(level))};
     if (!once) {
         columns.push_back({58 * w, Qt::AlignRight});
         heads.push_back(head(Page::tr("Smallest that matters")));
@@ -144,8 +151,8 @@ void addOneRm(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn) 
                     {74 * w, Qt::AlignRight},
                     {120 * w}},
                    {{},
-                    head(dateText(c.from.session.date)),
-                    head(dateText(c.to.session.date)),
+                    head(sideText(c, false)),
+                    head(sideText(c, true)),
                     head(Page::tr("Change")),
                     head(Page::tr("Reading"))},
                    rows, pageFont(textSize));

@@ -27,6 +27,11 @@ inline constexpr std::string_view pages[]{
         "%1; one line for both: %2. Band over all loads: Working and Hotelling 1929."),
     translate("Phrases", "Estimated 1RM: the load at which a line reaches the MVT; interval: "
                          "Fieller 1954; of the change: variance recovery, Zou and Donner 2008."),
+    translate("Phrases", "Change: of the sessions of a side that cover a load the mean, each "
+                         "weighed by what its line and its day are known by; the later side less "
+                         "the earlier one. The lines that are drawn are the heaviest day of each."),
+    translate("Phrases", "Estimated 1RM: the load at which the mean of a side reaches the MVT; "
+                         "interval of the change: delta method."),
     translate(
         "Phrases",
         "Better or worse: the %1 % interval with day-to-day noise and bend leaves out zero. Held: "

@@ -187,9 +187,13 @@ void ComparisonView::showTables(const Comparison& c, const PageHeader& header) {
     for (const page::LoadRow& r : page::loadRows(c, header.unit))
         rows.push_back(
             {.cells = {r.load, r.from, r.to, r.change, r.readingInterval, r.smallest, r.reading},
-             .explanation = readAlone(tr("%1 interval").arg(level)) + u'\n' +
-                            tr("%1, as if lines were straight: %2 m/s; these two days only: %3 m/s")
-                                .arg(level, r.straight, r.twoDays)});
+             .explanation =
+                 readAlone(tr("%1 interval").arg(level)) + u'\n' +
+                 (c.ofSeveral() ? tr("%1, as if lines were straight: %2 m/s; these days only: "
+                                     "%3 m/s")
+                                : tr("%1, as if lines were straight: %2 m/s; these two days only: "
+                                     "%3 m/s"))
+                     .arg(level, r.straight, r.twoDays)});
     m_byLoad->setTable({tr("Load, %1").arg(unit), tr("Before"), tr("After"), tr("Change"),
                         tr("%1 interval").arg(level), tr("Smallest"), tr("Reading")},
                        std::move(rows), 1, 6);
@@ -204,9 +208,9 @@ void ComparisonView::showTables(const Comparison& c, const PageHeader& header) {
                         .strong = r.strong,
                         .quiet = quiet});
     }
-    m_oneRm->setTable({unit, dateText(c.from.session.date), dateText(c.to.session.date),
-                       tr("Change"), tr("Reading")},
-                      std::move(rows), 1, 4);
+    m_oneRm->setTable(
+        {unit, page::sideText(c, false), page::sideText(c, true), tr("Change"), tr("Reading")},
+        std::move(rows), 1, 4);
     QStringList notes = said(answers::markWords(c), header.unit);
     QStringList settling = page::settlingLines(c, header.unit);
     if (!settling.isEmpty())
