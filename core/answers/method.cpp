@@ -168,12 +168,14 @@ Words heldAgainst(bool allAtOnce) {
 }
 
 Words intervalsOfOneChange() {
-    return say("Each change alone. Overview, Whole season and Season read all blocks at once: "
-               "their readings may differ.");
+    return say("Each change alone, for what was asked before it was seen. Overview, Whole season "
+               "and Season read all blocks at once, for what stands out among many: their readings "
+               "may differ.");
 }
 
 Words intervalsOfBlocks() {
-    return say("All blocks at once. Comparison, Battery and Changes read each change alone: their "
+    return say("All blocks at once, for what stands out among many. Comparison, Battery and "
+               "Changes read each change alone, for what was asked before it was seen: their "
                "readings may differ.");
 }
 

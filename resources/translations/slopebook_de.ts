@@ -1334,6 +1334,10 @@
         <source>whole line</source>
         <translation>ganze Gerade</translation>
     </message>
+    <message>
+        <source>points: of one set at that load, its own scatter with it; dashed: of a whole line</source>
+        <translation>Punkte: eines Satzes bei der Last, mit seiner eigenen Streuung; gestrichelt: einer ganzen Geraden</translation>
+    </message>
 </context>
 <context>
     <name>NoiseWords</name>
@@ -7945,14 +7949,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Block gegen Block, jede Änderung für sich</translation>
     </message>
     <message>
-        <source>Each change alone. Overview, Whole season and Season read all blocks at once: their readings may differ.</source>
-        <translation>Jede Änderung für sich. Überblick, Ganze Saison und Saison lesen alle Blöcke zugleich: Dort kann der Befund anders lauten.</translation>
-    </message>
-    <message>
-        <source>All blocks at once. Comparison, Battery and Changes read each change alone: their readings may differ.</source>
-        <translation>Alle Blöcke zugleich. Vergleich, Testbatterie und Änderungen lesen jede Änderung für sich: Dort kann der Befund anders lauten.</translation>
-    </message>
-    <message>
         <source>at %1, blocks against %2 (%3), %4</source>
         <translation>bei %1, Blöcke gegen %2 (%3), %4</translation>
     </message>
@@ -8063,6 +8059,14 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Estimated 1RM: the load at which the mean of a side reaches the MVT; interval of the change: delta method.</source>
         <translation>Geschätztes 1RM: die Last, bei der das Mittel einer Seite die MVT erreicht; Intervall der Änderung: Delta-Methode.</translation>
+    </message>
+    <message>
+        <source>Each change alone, for what was asked before it was seen. Overview, Whole season and Season read all blocks at once, for what stands out among many: their readings may differ.</source>
+        <translation>Jede Änderung für sich: für das, wonach gefragt war, bevor es gesehen wurde. Überblick, Ganze Saison und Saison lesen alle Blöcke zugleich, für das, was unter vielem auffällt: Dort kann der Befund anders lauten.</translation>
+    </message>
+    <message>
+        <source>All blocks at once, for what stands out among many. Comparison, Battery and Changes read each change alone, for what was asked before it was seen: their readings may differ.</source>
+        <translation>Alle Blöcke zugleich: für das, was unter vielem auffällt. Vergleich, Testbatterie und Änderungen lesen jede Änderung für sich, für das, wonach gefragt war, bevor es gesehen wurde: Dort kann der Befund anders lauten.</translation>
     </message>
 </context>
 <context>
@@ -15489,6 +15493,10 @@ ein Maximalversuch</translation>
     <message>
         <source>the squad, straight</source>
         <translation>der Kader, gerade</translation>
+    </message>
+    <message>
+        <source>band: one point of an athlete</source>
+        <translation>Band: ein Punkt eines Athleten</translation>
     </message>
 </context>
 </TS>

@@ -273,7 +273,7 @@ private Q_SLOTS:
             for (int i = 0; i < 4; ++i)
                 roles.push_back({.index = i, .count = 4});
             for (const look::Role& r : roles)
-                QVERIFY2(contrast(look::colour(r, g), g.paper) >= 2.6,
+                QVERIFY2(contrast(look::colour(r, g), g.paper) >= 3, // success criterion 1.4.11
                          qPrintable(look::colour(r, g).name()));
             QVERIFY(contrast(g.quiet, g.paper) >= 4.5);
             QVERIFY(contrast(g.quiet, g.grid) >= 4.5); // words on what is too small to matter

@@ -67,10 +67,12 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "each change alone"),
     translate("Phrases", "day against day, each change alone"),
     translate("Phrases", "block against block, each change alone"),
-    translate("Phrases", "Each change alone. Overview, Whole season and Season read all blocks at "
-                         "once: their readings may differ."),
-    translate("Phrases", "All blocks at once. Comparison, Battery and Changes read each change "
-                         "alone: their readings may differ."),
+    translate("Phrases", "Each change alone, for what was asked before it was seen. Overview, "
+                         "Whole season and Season read all blocks at once, for what stands out "
+                         "among many: their readings may differ."),
+    translate("Phrases", "All blocks at once, for what stands out among many. Comparison, Battery "
+                         "and Changes read each change alone, for what was asked before it was "
+                         "seen: their readings may differ."),
     translate("Phrases", "%1: typical error %2 %3, %4"),
     translate("Phrases", "%1: smallest change that matters %2 %3, %4"),
     translate("Phrases", "Left out, for it cannot be read: %1"),

@@ -122,6 +122,28 @@ void RelationFigure::paintOver(QPainter& painter) {
         all.push_back({m_published, tr("published")});
     for (const Named& each : all)
         nameBeside(painter, room, each, all);
+    nameBand(painter, room);
+}
+
+/// Beside one of its edges, where nothing else stands.
+void RelationFigure::nameBand(QPainter& painter, LabelRoom& room) const {
+    if (m_lower.count() == 0)
+        return;
+    const QString words = tr("band: one point of an athlete");
+    const QFontMetricsF metrics(painter.font());
+    const double wide = metrics.horizontalAdvance(words), high = metrics.height();
+    std::vector<QRectF> boxes; // below its lower edge first: what is there is far from the lines
+    for (const bool below : {true, false})
+        for (int i = 0; i < m_lower.count(); ++i) {
+            const QPointF edge = (below ? m_lower : m_upper).at(i);
+            const QPointF at = toPosition(edge.x(), edge.y());
+            const double gap = 0.4 * textSize();
+            boxes.emplace_back(below ? at.x() - wide - gap : at.x() + gap,
+                               below ? at.y() : at.y() - high, wide, high);
+        }
+    if (const auto found = room.place(boxes))
+        paintLabel(painter, boxes[*found].topLeft(), Qt::AlignLeft | Qt::AlignTop, words, ground(),
+                   ground().quiet);
 }
 
 double RelationFigure::farthest(const QLineSeries& one, const QLineSeries& other) const {

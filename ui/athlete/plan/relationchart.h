@@ -41,6 +41,7 @@ private:
     /// px, up and down, where they are farthest apart.
     double farthest(const QLineSeries& one, const QLineSeries& other) const;
     double off(const QRectF& box, const QLineSeries& series) const;
+    void nameBand(QPainter& painter, LabelRoom& room) const;
     void nameBeside(QPainter& painter, LabelRoom& room, const Named& named,
                     const std::vector<Named>& all) const;
 

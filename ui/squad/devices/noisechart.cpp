@@ -23,7 +23,7 @@ charts::PlotFrame noiseFrame(const QRectF& target, const NoiseData& data,
                              const look::Ground& ground, double textSize) {
     charts::PlotFrame f{.ground = ground, .textSize = textSize};
     f.area = QRectF(QPointF(target.left() + charts::yAxisRoom(textSize) + 0.4 * textSize,
-                            target.top() + 0.8 * textSize),
+                            target.top() + 2.2 * textSize),
                     QPointF(target.right() - 8 * textSize,
                             target.bottom() - charts::xAxisRoom(textSize, true)));
     const double least = inUnit(data.loads.front().load, data.unit);
@@ -99,6 +99,12 @@ void NoiseChart::paintChart(QPainter& painter, const QRectF& target, const look:
                  charts::niceStep(f.to - f.from, 8));
     f.paintYAxis(painter, NoiseChartWords::tr("Typical error (m/s)"),
                  NoiseChartWords::tr("Error (m/s)"));
+    painter.setFont(charts::chartFont(textSize, 0.9));
+    painter.setPen(ground.quiet);
+    painter.drawText(
+        QPointF(f.area.left(), f.area.top() - 0.7 * textSize),
+        NoiseChartWords::tr("points: of one set at that load, its own scatter with it; "
+                            "dashed: of a whole line"));
     if (m_data.inUse) {
         const double y = f.yOf(*m_data.inUse);
         painter.setPen(look::thresholdPen(ground));
