@@ -321,6 +321,43 @@ private Q_SLOTS:
         QCOMPARE(battery.notes.size(), std::size_t(1));
     }
 
+    /// What was otherwise around some of the tests names them; around all it needs no name.
+    void whatWasOtherwiseNamesItsTests() {
+        std::vector<Kind> kinds{kind("hop", TestFormula::Value, true),
+                                kind("throw", TestFormula::Value, false)};
+        kinds[1].id = TestKindId{2};
+        for (Kind& each : kinds)
+            each.value.noise = TestNoise{0.02, false, "x"};
+        const auto day = [](int id, const std::string& place, const std::string& hopOn,
+                            const std::string& throwOn) {
+            auto made = session(id, {attempt(1.8, BodySide::Left), attempt(2.0, BodySide::Right)});
+            made.battery.tests.push_back({.kind = TestKindId{2}, .attempts = {attempt(4.5)}});
+            conditionsOf(made.battery, TestKindId{1}).surface = hopOn;
+            conditionsOf(made.battery, TestKindId{2}).surface = throwOn;
+            for (const TestKindId test : {TestKindId{1}, TestKindId{2}})
+                conditionsOf(made.battery, test).place = place;
+            return made;
+        };
+        const SquadTests squad(kinds);
+        const auto told = [&](const BatterySession& before, const BatterySession& after) {
+            std::vector<std::string> notes;
+            for (const Note& note :
+                 compareBattery(kinds, AthleteId{1}, {"a", {before}}, {"b", {after}}, squad, {})
+                     .notes)
+                if (note.kind == Note::Kind::ContextChanged)
+                    notes.push_back(english(note.words));
+            return notes;
+        };
+        const std::string may = "): part of the change may be its doing";
+        QCOMPARE(
+            told(day(1, "shed", "boards", "boards"), day(2, "hall", "mat", "grass")),
+            (std::vector<std::string>{"hop: the surface changed (boards, then mat" + may,
+                                      "the place changed (shed, then hall" + may,
+                                      "throw: the surface changed (boards, then grass" + may}));
+        QCOMPARE(told(day(1, "hall", "boards", "boards"), day(2, "hall", "mat", "mat")),
+                 (std::vector<std::string>{"the surface changed (boards, then mat" + may}));
+    }
+
     /// The mark of the chart goes with what the sentence says of a row: other conditions, and a max
     /// drawn far beyond what was lifted; a row that may not be compared says that already.
     void liftsAreMarkedAsTestsAre() {

@@ -284,8 +284,9 @@ void FitWalk::lookAtTable(const QString& place, const QTableView& table) {
                             table.objectName() == QLatin1String("everything") ||
                             table.objectName() == QLatin1String("noise");
     // What goes on the bar, and what a change is read as, is read across in whatever window.
-    constexpr std::array always{"loads", "ladders", "lines",        "overview", "season",
-                                "squad", "sets",    "attemptsDone", "values"};
+    constexpr std::array always{"loads",  "ladders", "lines",     "overview",
+                                "season", "squad",   "sets",      "attemptsDone",
+                                "values", "tests",   "leftRight", "missing"};
     const bool inAny = std::ranges::any_of(
         always, [&](const char* name) { return table.objectName() == QLatin1String(name); });
     if (inAny || (m_columns && readAcross))

@@ -121,10 +121,17 @@ QWidget* BeforeAfterView::buildBody() {
     m_tests = new TextTable(this);
     m_leftRight = new TextTable(this);
     m_missing = new TextTable(this);
-    const RowStyle style{.compact = true, .wraps = false, .lastTakesRest = true};
+    RowStyle style{.compact = true, .lastTakesRest = true};
+    style.giving = {7, 0, 1, 2};  // reading, test, and why a side has no figure
+    style.leaving = {8, 6, 4, 5}; // remark, which the notes have; typical error, per cent, interval
     m_testTable = rowTable(m_tests, tr("Tests before and after"), style);
+    style.giving = {3, 0};
+    style.leaving = {};
     m_leftRightTable = rowTable(m_leftRight, tr("Left and right"), style);
     m_missingTable = rowTable(m_missing, tr("What was missing"), style);
+    m_testTable->setObjectName(QStringLiteral("tests"));
+    m_leftRightTable->setObjectName(QStringLiteral("leftRight"));
+    m_missingTable->setObjectName(QStringLiteral("missing"));
     m_leftRightTitle =
         heading(tr("Left and right: the better side, and by how much of it"), m_leftRightTable);
     m_missingTitle = heading(tr("What was missing"), m_missingTable);
