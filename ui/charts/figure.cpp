@@ -87,13 +87,28 @@ void Figure::dressFrame() {
     }
 }
 
+namespace {
+/// As the language writes numbers, but with a minus for a hyphen: a locale has its own sign, so one
+/// is taken that differs in nothing else.
+QLocale axisNumbers() {
+    QLocale own;
+    for (const auto language : {QLocale::Romansh, QLocale::Swedish})
+        if (const QLocale other(language); other.decimalPoint() == own.decimalPoint() &&
+                                           other.zeroDigit() == own.zeroDigit() &&
+                                           other.negativeSign() == QChar(0x2212)) {
+            own = other;
+            break;
+        }
+    own.setNumberOptions(QLocale::OmitGroupSeparator);
+    return own;
+}
+} // namespace
+
 bool Figure::setScales(const Scale& x, const Scale& y) {
     if (m_scales == std::pair(x, y))
         return false;
     m_scales = {x, y};
-    QLocale words; // as everything beside it is written, whenever the figure was made
-    words.setNumberOptions(QLocale::OmitGroupSeparator);
-    setLocale(words);
+    setLocale(axisNumbers()); // as everything beside it is written, whenever the figure was made
     const auto apply = [](QValueAxis* axis, const Scale& s) {
         axis->setTickInterval(s.step);
         // Reckoned from 0 itself, zero comes out as "-0.000" where the axis begins below it.

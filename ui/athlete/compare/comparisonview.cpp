@@ -17,6 +17,8 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 using namespace Qt::Literals::StringLiterals;
 
 namespace slopebook::ui {
@@ -26,6 +28,7 @@ namespace {
 using answers::Comparison;
 using look::Role;
 
+constexpr int smallestColumn = 5;
 constexpr int tablesWidth = 560, widestName = 150;
 constexpr int narrowest = 66, lowest = 420; // heights of a letter, px: picture beside tables
 
@@ -184,7 +187,8 @@ void ComparisonView::show(const Comparison& c, const PageHeader& header) {
 void ComparisonView::showTables(const Comparison& c, const PageHeader& header) {
     const QString level = levelText(c.settings.level), unit = unitName(header.unit);
     std::vector<TextTable::Row> rows;
-    for (const page::LoadRow& r : page::loadRows(c, header.unit))
+    const std::vector<page::LoadRow> loads = page::loadRows(c, header.unit);
+    for (const page::LoadRow& r : loads)
         rows.push_back(
             {.cells = {r.load, r.from, r.to, r.change, r.readingInterval, r.smallest, r.reading},
              .explanation =
@@ -197,6 +201,12 @@ void ComparisonView::showTables(const Comparison& c, const PageHeader& header) {
     m_byLoad->setTable({tr("Load, %1").arg(unit), tr("Before"), tr("After"), tr("Change"),
                         tr("%1 interval").arg(level), tr("Smallest"), tr("Reading")},
                        std::move(rows), 1, 6);
+    // The same at every load the chart says it once, and readings have their line.
+    haveColumn(
+        *m_byLoadView, smallestColumn,
+        std::ranges::any_of(
+            loads, [&](const page::LoadRow& r) { return r.smallest != loads.front().smallest; }) ||
+            !c.settings.smallestVelocity);
     rows.clear();
     for (const page::OneRmRow& r : page::oneRmRows(c, header.unit)) {
         QList<int> quiet;
