@@ -324,7 +324,7 @@ private:
     void keepChoicesOfOthers(std::vector<Refused>& refused) {
         std::vector<store::Sixteen> kept;
         std::erase_if(refused, [&](const Refused& one) {
-            if (one.answer != Answer::NotOurs || one.atom.kind != "conflict")
+            if (one.answer != Answer::NotOurs || !isChoiceOfEverybodys(m_log, one.atom.uuid))
                 return false;
             kept.push_back(one.atom.uuid);
             return true;
