@@ -18,8 +18,8 @@ namespace slopebook::desks {
 namespace {
 class Around {
 public:
-    Around(Slots& known, const log::Log& log, const Desk& coming)
-        : m_known(known), m_db(log.impl().db), m_coming(coming) {}
+    Around(Slots& known, const log::Log& log, const Desk& coming, std::size_t most)
+        : m_known(known), m_db(log.impl().db), m_coming(coming), m_most(most) {}
 
     /// Whether what was read is enough.
     bool read() {
@@ -153,17 +153,15 @@ private:
     }
 
     /// What has a name of its own may be spoken of from anywhere, and any other may have its name.
-    /// Whether it is not too much that speaks of what goes. It is one transaction then, of the
-    /// whole log, and cannot be several small ones: as long as some speak of the one and some of
-    /// the other both must live, and only one can have the name. The other would need another until
-    /// the last has followed, which is an edit, and where a meeting ended there everybody would be
-    /// told of it.
+    /// Whether it is not too much that speaks of what goes. It is one long transaction then, and
+    /// cannot be several small ones: as long as some speak of the one and some of the other both
+    /// must live, and only one can have the name. The other would need another until the last has
+    /// followed, which is an edit, and where a meeting ended there everybody would be told of it.
     bool readForNamed() {
-        constexpr std::size_t most = 200;
         for (const Slot slot : thoseThatMayGo()) {
             const log::AtomKey& place = m_read.places.at(slot);
-            const auto speaking = log::uuidsSpeakingOf(m_db, place.kind, place.one, most);
-            if (speaking.size() > most)
+            const auto speaking = log::uuidsSpeakingOf(m_db, place.kind, place.one, m_most);
+            if (speaking.size() > m_most)
                 return false;
             wantAll(speaking);
         }
@@ -285,6 +283,7 @@ private:
     Slots& m_known;
     log::Connection& m_db;
     const Desk& m_coming;
+    const std::size_t m_most;
     ReadDesk m_read;
     std::deque<Sixteen> m_wanted;
     std::set<Sixteen> m_seen;
@@ -292,10 +291,11 @@ private:
 };
 } // namespace
 
-ReadDesk readAround(Slots& known, const log::Log& log, const Desk& coming) {
+std::optional<ReadDesk> readAround(Slots& known, const log::Log& log, const Desk& coming,
+                                   std::size_t most) {
     log.impl().settle();
-    Around around(known, log, coming);
-    return around.read() ? around.take() : readDesk(known, log);
+    Around around(known, log, coming, most);
+    return around.read() ? std::optional(around.take()) : std::nullopt;
 }
 
 ReadDesk readThings(Slots& known, const log::Log& log, const std::set<Slot>& slots) {

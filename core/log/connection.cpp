@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/log/connection.h"
 
+#include "core/log/asking.h"
 #include "core/log/comingrows.h"
 #include "core/log/failure.h"
 #include "core/log/layout.h"
@@ -13,9 +14,7 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <sqlite3.h>
 
-#include <chrono>
 #include <cstring>
-#include <thread>
 
 namespace slopebook::log {
 
@@ -24,17 +23,6 @@ using Kind = LogError::Kind;
 
 // Bytes of a row: the longest trail, and what a removed thing said beside it.
 constexpr int longestValue = static_cast<int>(longestTrail * 2 * sizeof(Sixteen)) + 1'000'000;
-
-// Short waits of changing length: SQLite's own timeout waits up to 0.1 s between two looks and so
-// loses for seconds against a program that writes without pause.
-int waitWhileBusy(void*, int waits) {
-    constexpr int mostWaits = 2000; // of a millisecond each, about
-    if (waits >= mostWaits)
-        return 0;
-    std::this_thread::sleep_for(std::chrono::microseconds(500 + waits * 7919 % 1000));
-    return 1;
-}
-
 } // namespace
 
 Connection::Connection(std::filesystem::path file, Purpose purpose, int newestVersion)

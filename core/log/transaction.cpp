@@ -1,9 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/log/transaction.h"
 
+#include "core/log/asking.h"
 #include "core/log/failure.h"
 #include "core/log/query.h"
 #include "core/model/phrases/log.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+#include <sqlite3.h>
+
+#include <optional>
 
 namespace slopebook::log {
 
@@ -18,6 +24,29 @@ void requireOpen(const Connection& connection) {
                        say("An error before this took back the changes that belong "
                            "together. Nothing was changed."));
 }
+
+/// While it stands, who has to wait is seen to.
+class SeenToWait {
+public:
+    explicit SeenToWait(const Connection& connection) : m_connection(connection) {
+        sqlite3_busy_handler(handle(), &SeenToWait::wait, this);
+    }
+    ~SeenToWait() { sqlite3_busy_handler(handle(), waitWhileBusy, nullptr); }
+    SeenToWait(const SeenToWait&) = delete;
+    SeenToWait& operator=(const SeenToWait&) = delete;
+
+private:
+    sqlite3* handle() const { return m_connection.database().getHandle(); }
+    static int wait(void* self, int waits) {
+        auto& one = *static_cast<SeenToWait*>(self);
+        if (!one.m_asking)
+            one.m_asking.emplace(one.m_connection.file());
+        return waitWhileBusy(nullptr, waits);
+    }
+
+    const Connection& m_connection;
+    std::optional<Asking> m_asking;
+};
 
 void quietly(const Connection& connection, const std::string& sql) noexcept {
     try {
@@ -48,6 +77,7 @@ WriteScope::WriteScope(Connection& connection, int& depth)
     if (outermost()) {
         if (connection.inTransaction())
             throw LogError(Kind::Conflict, say("The log is just being read. Nothing was changed."));
+        const SeenToWait seen(connection);
         Query(connection, "BEGIN IMMEDIATE").run();
     } else {
         requireOpen(connection);
@@ -68,7 +98,12 @@ WriteScope::~WriteScope() {
 
 void WriteScope::commit() {
     requireOpen(m_connection);
-    Query(m_connection, outermost() ? "COMMIT" : "RELEASE part").run();
+    if (outermost()) {
+        const SeenToWait seen(m_connection); // for those who read
+        Query(m_connection, "COMMIT").run();
+    } else {
+        Query(m_connection, "RELEASE part").run();
+    }
     m_committed = true;
 }
 

@@ -1,14 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/meetings/coming.h"
 
-#include "core/desks/part.h"
-#include "core/desks/taking.h"
-#include "core/desks/writing.h"
-#include "core/log/snapshot.h"
 #include "core/log/storerows.h"
 #include "core/meetings/arrived.h"
-#include "core/meetings/going.h"
-#include "core/meetings/joining.h"
 #include "core/meetings/pace.h"
 #include "core/meetings/units.h"
 #include "core/meetings/wholesessions.h"
@@ -39,125 +33,8 @@ void add(desks::MergeReport& all, desks::MergeReport&& more) {
 }
 
 namespace {
-using desks::Desk;
-using desks::Slot;
-using desks::Slots;
 using store::Atom;
 using store::Sixteen;
-
-/// What came, in the words of a meeting.
-Desk deskOf(Slots& known, const std::vector<Arrived>& all, const Places& places) {
-    Desk desk;
-    for (const std::size_t i : places) {
-        const log::Carried& said = all[i].said;
-        const Slot slot = known.of(said.kind, said.uuid);
-        desk.insert_or_assign(slot, desks::atomOf(known, said));
-    }
-    return desk;
-}
-
-/// A choice that this log has already, open or settled, is not listed once more.
-void keepKnownChoices(log::Connection& db, const Slots& known, const Desk& before, Desk& after,
-                      desks::Taken& taken) {
-    std::erase_if(taken.touched, [&](Slot slot) {
-        if (before.contains(slot) ||
-            !std::holds_alternative<log::ConflictThing>(*after.at(slot).thing) ||
-            !log::carried(db, known.uuid(slot)))
-            return false;
-        after.erase(slot);
-        std::erase_if(taken.told, [&](const desks::Told& told) { return told.about == slot; });
-        return true;
-    });
-}
-
-/// What the store has, and whether it has it as it is here. Gives what was noted last.
-std::optional<log::Sent> noteHeld(log::Connection& db, const Slots& known, const Desk& after,
-                                  const std::vector<Arrived>& all, const Places& places) {
-    std::vector<log::Sent> sent;
-    std::vector<Sixteen> same;
-    std::vector<log::Unsent> other;
-    for (const std::size_t i : places) {
-        const Atom& atom = *all[i].atom;
-        const auto held = after.find(known.find(atom.uuid));
-        if (held == after.end())
-            continue;
-        const log::Sent now{.uuid = atom.uuid,
-                            .squad = atom.squad,
-                            .version = atom.version,
-                            .revision = atom.trail.back().revision};
-        if (log::sentOf(db, atom.uuid) != now)
-            sent.push_back(now);
-        if (log::revisionOf(held->second.trail) == atom.trail.back().revision)
-            same.push_back(atom.uuid);
-        else
-            other.push_back({.uuid = atom.uuid, .squad = atom.squad});
-    }
-    // what was only written anew with it says what the store has
-    for (const auto& [slot, atom] : after) {
-        const Sixteen& uuid = known.uuid(slot);
-        const auto held = log::isUnsent(db, uuid) ? log::sentOf(db, uuid) : std::nullopt;
-        if (held && held->revision == log::revisionOf(atom.trail))
-            same.push_back(uuid);
-    }
-    log::putSent(db, sent);
-    log::noteUnsent(db, other);
-    log::eraseUnsent(db, same);
-    return sent.empty() ? std::nullopt : std::optional(sent.back());
-}
-
-/// What the store has of it, and what of that is not this login's to write.
-desks::MetBefore metBefore(log::Connection& db, const Slots& known, const Desk& before,
-                           const std::vector<Arrived>& all, const Places& places) {
-    const std::set<Sixteen> ours = writableSquads(db);
-    desks::MetBefore met;
-    for (const auto& [slot, atom] : before) {
-        const auto sent = log::sentOf(db, known.uuid(slot));
-        if (!sent || isKeptHere(*sent))
-            continue;
-        met.things.insert(slot);
-        if (ours.contains(sent->squad))
-            continue;
-        met.notOurs.insert(slot);
-        met.asStored.emplace(slot, sent->revision);
-    }
-    for (const std::size_t i : places)
-        if (!ours.contains(all[i].atom->squad))
-            met.notOurs.insert(known.find(all[i].atom->uuid));
-    return met;
-}
-
-/// Whether what is taken is what the store has.
-enum class InStore { Yes, NotYet };
-
-/// In one transaction.
-desks::MergeReport takeOne(log::Log& log, Footing& footing, const std::vector<Arrived>& all,
-                           const Places& places, Reads reads, InStore stored = InStore::Yes) {
-    desks::MergeReport report;
-    std::optional<log::Sent> last;
-    log.together([&] {
-        log::Connection& db = log::connectionOf(log);
-        footing.require(log);
-        Slots known;
-        const Desk coming = deskOf(known, all, places);
-        const desks::ReadDesk before = reads == Reads::Around
-                                           ? desks::readAround(known, log, coming)
-                                           : desks::readDesk(known, log);
-        const desks::MetBefore met = metBefore(db, known, before.desk, all, places);
-        Desk after = before.desk;
-        desks::Taken taken = desks::take(known, after, coming, {}, &met);
-        keepKnownChoices(db, known, before.desk, after, taken);
-        std::erase_if(taken.touched, [&](Slot slot) { // numbered there and back
-            const auto was = before.desk.find(slot);
-            return was != before.desk.end() && was->second == after.at(slot);
-        });
-        report = desks::reportOf(known, before.desk, after, taken);
-        if (!taken.touched.empty())
-            desks::writePart(log, known, before, after, taken.touched);
-        last = noteHeld(db, known, after, all, stored == InStore::Yes ? places : Places());
-    });
-    footing.wrote(last);
-    return report;
-}
 
 void leaveOut(Came& came, const Atom& atom, const Words& why) {
     came.leftOut.push_back(why);
@@ -167,9 +44,9 @@ void leaveOut(Came& came, const Atom& atom, const Words& why) {
 
 /// Piece by piece where one of them may not stand in a log: the others are taken.
 void takePieces(log::Log& log, Footing& footing, const std::vector<Arrived>& all,
-                const Places& places, Reads reads, Came& came) {
+                const Places& places, const How& how, const Progress& progress, Came& came) {
     try {
-        add(came.report, takeOne(log, footing, all, places, reads));
+        add(came.report, takeUnit(log, footing, all, places, how, progress));
         return;
     } catch (const BadInput& error) {
         if (places.size() == 1) {
@@ -178,8 +55,8 @@ void takePieces(log::Log& log, Footing& footing, const std::vector<Arrived>& all
         }
     }
     const auto middle = places.begin() + static_cast<std::ptrdiff_t>(places.size() / 2);
-    takePieces(log, footing, all, Places(places.begin(), middle), reads, came);
-    takePieces(log, footing, all, Places(middle, places.end()), reads, came);
+    takePieces(log, footing, all, Places(places.begin(), middle), how, progress, came);
+    takePieces(log, footing, all, Places(middle, places.end()), how, progress, came);
 }
 
 /// What can be taken: what says what it was sent as, and speaks of what comes or is known here.
@@ -241,9 +118,9 @@ Places everyPlace(std::size_t count) {
 /// Takes what is sensible of what came, piece by piece.
 class Taking {
 public:
-    Taking(log::Log& log, Footing& footing, const std::vector<Arrived>& all, Reads reads,
+    Taking(log::Log& log, Footing& footing, const std::vector<Arrived>& all, const How& how,
            const Progress& progress, Came& came)
-        : m_log(log), m_footing(footing), m_all(all), m_reads(reads), m_progress(progress),
+        : m_log(log), m_footing(footing), m_all(all), m_how(how), m_progress(progress),
           m_came(came) {}
 
     void take() {
@@ -254,7 +131,7 @@ public:
             return;
         }
         std::vector<Places> whole;
-        if (m_reads == Reads::Around)
+        if (m_how.reads == Reads::Around)
             whole = wholeSessions(m_all);
         std::vector<bool> isWhole(m_all.size());
         for (const Places& session : whole)
@@ -303,8 +180,9 @@ private:
         Pace pace(mostAtOnce);
         for (const Places& unit : units) {
             tellHow();
-            pace.write(unit.size(),
-                       [&] { takePieces(m_log, m_footing, m_all, unit, m_reads, m_came); });
+            pace.write(unit.size(), [&] {
+                takePieces(m_log, m_footing, m_all, unit, m_how, m_progress, m_came);
+            });
             m_done += unit.size();
         }
     }
@@ -317,29 +195,30 @@ private:
     log::Log& m_log;
     Footing& m_footing;
     const std::vector<Arrived>& m_all;
-    Reads m_reads;
+    const How& m_how;
     const Progress& m_progress;
     Came& m_came;
     std::size_t m_done = 0;
 };
 } // namespace
 
-desks::MergeReport bringBack(log::Log& log, Footing& footing, const Sixteen& uuid) {
+desks::MergeReport bringBack(log::Log& log, Footing& footing, const Sixteen& uuid,
+                             const Patience& patience, const Progress& progress) {
     auto said = log::carried(log, uuid);
     if (!said || said->alive || said->content.empty())
         return {};
     said->alive = true;
     log::extend(said->trail, log::stepHash(said->hash, true));
     const Atom atom = store::atomOf(*said, store::everybody);
-    return takeOne(log, footing, {{.atom = &atom, .said = *said}}, {0}, Reads::Around,
-                   InStore::NotYet);
+    return takeUnit(log, footing, {{.atom = &atom, .said = *said}}, {0},
+                    {.stored = InStore::NotYet, .patience = patience}, progress);
 }
 
 Came takeIn(log::Log& log, Footing& footing, const std::vector<Atom>& all, const Progress& progress,
-            Reads reads) {
+            const How& how) {
     Came came;
     const std::vector<Arrived> good = sensible(log::connectionOf(log), all, came);
-    Taking(log, footing, good, reads, progress, came).take();
+    Taking(log, footing, good, how, progress, came).take();
     return came;
 }
 

@@ -5,6 +5,7 @@
 #include "core/desks/merge.h"
 #include "core/log/log.h"
 #include "core/meetings/footing.h"
+#include "core/meetings/takeunit.h"
 #include "core/model/progress.h"
 #include "core/store/atom.h"
 
@@ -22,18 +23,16 @@ struct Came {
     std::map<store::Sixteen, std::int64_t> leftOutFrom{};
 };
 
-/// What of the log is read for what comes: what it may touch (desks/part.h). A test takes all of
-/// it, to hold the one against the other.
-enum class Reads { Around, Whole };
-
 /// Takes them in small transactions while the log meets that store, and notes of each what the
-/// store has. Throws LogError; Cancelled between two transactions: what was taken stays.
+/// store has. Throws LogError; WaitsForPause; Cancelled between two transactions: what was taken
+/// stays.
 Came takeIn(log::Log& log, Footing& footing, const std::vector<store::Atom>& atoms,
-            const Progress& progress = {}, Reads reads = Reads::Around);
+            const Progress& progress = {}, const How& how = {});
 
 /// Something that was removed here lives again, as an edit of this log's, where it still is what it
-/// was. Throws LogError.
-desks::MergeReport bringBack(log::Log& log, Footing& footing, const store::Sixteen& uuid);
+/// was. Throws LogError; WaitsForPause; Cancelled.
+desks::MergeReport bringBack(log::Log& log, Footing& footing, const store::Sixteen& uuid,
+                             const Patience& patience, const Progress& progress);
 
 /// What more was told, of another take.
 void add(desks::MergeReport& all, desks::MergeReport&& more);

@@ -59,8 +59,8 @@ public:
 class Meeting {
 public:
     Meeting(log::Log& log, store::Connection& store, const std::string& now,
-            const Progress& progress)
-        : m_log(log), m_store(store), m_now(now), m_progress(progress) {}
+            const Progress& progress, const Patience& patience)
+        : m_log(log), m_store(store), m_now(now), m_progress(progress), m_patience(patience) {}
 
     MeetingReport hold() {
         requireSameStore();
@@ -189,7 +189,7 @@ private:
         letGoOf(departed, atoms);
         leaveOutOwn(atoms);
         m_report.came += static_cast<std::int64_t>(atoms.size());
-        Came came = takeIn(m_log, m_footing, atoms, m_progress);
+        Came came = takeIn(m_log, m_footing, atoms, m_progress, {.patience = m_patience});
         add(m_report.taken, std::move(came.report));
         m_report.leftOut = std::move(came.leftOut); // of a second look the same once more
         return noteTaken(look.now, since, came.leftOutFrom) || wentBack;
@@ -313,7 +313,8 @@ private:
     /// yields.
     bool bringBack(const std::vector<store::Sixteen>& inTheWay) {
         for (const store::Sixteen& uuid : inTheWay)
-            add(m_report.taken, meetings::bringBack(m_log, m_footing, uuid));
+            add(m_report.taken,
+                meetings::bringBack(m_log, m_footing, uuid, m_patience, m_progress));
         m_wrote = m_wrote || !inTheWay.empty();
         return !inTheWay.empty();
     }
@@ -323,7 +324,7 @@ private:
     void keepChoicesOfOthers(std::vector<Refused>& refused) {
         std::vector<store::Sixteen> kept;
         std::erase_if(refused, [&](const Refused& one) {
-            if (one.answer != Answer::NotOurs || one.atom.kind != "conflict")
+            if (one.answer != Answer::NotOurs || !isChoiceOfEverybodys(m_log, one.atom.uuid))
                 return false;
             kept.push_back(one.atom.uuid);
             return true;
@@ -353,6 +354,7 @@ private:
     store::Connection& m_store;
     const std::string& m_now;
     const Progress& m_progress;
+    const Patience m_patience;
     MeetingReport m_report;
     Footing m_footing{store::Sixteen{}};
     bool m_wrote = false;
@@ -360,10 +362,10 @@ private:
 } // namespace
 
 MeetingReport meet(log::Log& log, store::Connection& store, const std::string& now,
-                   const Progress& progress) {
+                   const Progress& progress, const Patience& patience) {
     log::passHold(log);
     try {
-        return Meeting(log, store, now, progress).hold();
+        return Meeting(log, store, now, progress, patience).hold();
     } catch (const Cancelled&) {
         throw StoppedOnTheWay();
     }

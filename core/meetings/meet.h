@@ -6,6 +6,7 @@
 #include "core/desks/merge.h"
 #include "core/log/log.h"
 #include "core/meetings/departing.h"
+#include "core/meetings/patience.h"
 #include "core/model/progress.h"
 #include "core/store/connection.h"
 
@@ -30,8 +31,9 @@ struct MeetingReport {
 
 /// Meets. now: in UTC, as 2026-03-14T09:30:00Z. What was taken and given stays where it ends early;
 /// the next meeting goes on from there. Throws StoreError; LogError; BadInput for what the log
-/// itself knows and cannot be; Cancelled.
+/// itself knows and cannot be; WaitsForPause, where what can only be written in one go gave way to
+/// what was entered for too long; Cancelled.
 MeetingReport meet(log::Log& log, store::Connection& store, const std::string& now,
-                   const Progress& progress = {});
+                   const Progress& progress = {}, const Patience& patience = {});
 
 } // namespace slopebook::meetings

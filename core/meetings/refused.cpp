@@ -73,6 +73,13 @@ std::vector<store::Sixteen> inTheWay(const log::Log& log, const std::vector<Refu
     return all;
 }
 
+bool isChoiceOfEverybodys(const log::Log& log, const store::Sixteen& uuid) {
+    const auto choice = log::carried(log, uuid);
+    const auto about = choice ? log::aboutOf(*choice) : std::nullopt;
+    const auto thing = about ? log::carried(log, *about) : std::nullopt;
+    return thing && store::isEverybodys(thing->kind);
+}
+
 Words why(const Refused& refused) {
     const Words kind = desks::sayKind(refused.atom.kind);
     if (refused.answer == Answer::NotOurs)

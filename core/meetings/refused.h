@@ -29,6 +29,9 @@ giveInPieces(std::vector<store::Atom> atoms,
 /// somebody uses them whom nobody sees here, while others wait for their names.
 std::vector<store::Sixteen> inTheWay(const log::Log& log, const std::vector<Refused>& refused);
 
+/// Whether it is a choice about what is everybody's: a lift, a test, a device.
+bool isChoiceOfEverybodys(const log::Log& log, const store::Sixteen& uuid);
+
 /// For the coach.
 Words why(const Refused& refused);
 

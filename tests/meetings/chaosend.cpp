@@ -14,6 +14,12 @@ std::optional<Sixteen> whose(const std::string& content) {
                 return of.uuid;
     return std::nullopt;
 }
+/// A choice about a lift, a test or a device, which may come up alike in two squads.
+bool isChoiceOfEverybodys(log::Connection& db, const log::Carried& one) {
+    const auto about = log::aboutOf(one);
+    const auto thing = about ? log::carried(db, *about) : std::nullopt;
+    return thing && store::isEverybodys(thing->kind);
+}
 } // namespace
 
 /// What this desk holds as the store has it.
@@ -75,7 +81,7 @@ std::string ChaosWorld::whyWaits(log::Connection& db, const Sixteen& uuid,
     if (!one)
         return {};
     if (const auto its = squads.find(uuid);
-        one->kind == "conflict" && its != squads.end() && !open.contains(its->second))
+        its != squads.end() && !open.contains(its->second) && isChoiceOfEverybodys(db, *one))
         return "the same choice is another squad's";
     Sixteen root = uuid;
     for (auto at = one; at && (at->parent || at->kind == "conflict"); at = log::carried(db, root)) {
@@ -138,7 +144,7 @@ std::string ChaosWorld::wrongAt(const Desk& desk) {
         });
     for (const auto& [uuid, one] : here) {
         const auto sent = log::sentOf(db, uuid);
-        const bool ownWork = !sent && log::kindOfContent(std::get<0>(one)) == "conflict";
+        const bool ownWork = !sent && isChoiceOfEverybodys(db, *log::carried(db, uuid));
         if (const auto seen = m_seenIn.find(uuid);
             seen != m_seenIn.end() && !ownWork &&
             std::ranges::none_of(seen->second,

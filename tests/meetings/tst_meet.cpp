@@ -228,6 +228,28 @@ private Q_SLOTS:
         QCOMPARE(desks::openConflictCount(m_office->open()), std::size_t(0));
     }
 
+    // One about a squad's own is that squad's: where the store refuses it, that is told.
+    void aChoiceOfASquadsOwnIsNotKeptInSilence() {
+        bothJoined();
+        setNote(*m_rack, "from the floor");
+        setNote(*m_office, "from blocks");
+        m_rack->meet();
+        QCOMPARE(m_office->meet().taken.listed.size(), std::size_t(1));
+        Connection admin = m_world->as("admin");
+        admin.ask("UPDATE slopebook.atoms SET squad = $1 WHERE kind = 'conflict'",
+                  {store::uuidText(m_world->judo)});
+        {
+            log::Log log = m_office->open();
+            desks::settle(log, desks::openConflicts(log).front().uuid, desks::Choice::WhatLost);
+        }
+        for (int i = 0; i < 2; ++i) {
+            const MeetingReport report = m_office->meet();
+            QCOMPARE(report.notTaken.size(), std::size_t(1));
+            QCOMPARE(report.held, 0);
+            QCOMPARE(report.waiting, 1);
+        }
+    }
+
     // A session that the store had under that number keeps it; this desk's own of the same number,
     // which the store had as well under another, gets the next.
     void movedOntoOneAnother() {

@@ -170,7 +170,7 @@ class TestPartAndWhole : public QObject {
         const auto coming = m_store.above(log::joinedSquads(log::connectionOf(log)));
         meetings::Footing footing(storeId), ofWhole(storeId);
         const auto part = meetings::takeIn(log, footing, coming);
-        const auto all = meetings::takeIn(whole, ofWhole, coming, {}, meetings::Reads::Whole);
+        const auto all = meetings::takeIn(whole, ofWhole, coming, {}, {.reads = meetings::Reads::Whole});
         m_did["came"] += static_cast<int>(coming.size());
         m_did["joined"] += static_cast<int>(part.report.joined.size());
         m_did["revived"] += static_cast<int>(part.report.revived.size());

@@ -329,6 +329,21 @@ private Q_SLOTS:
             storeLine(state, now).endsWith(QLatin1String("; it was not met yet; work goes on")));
     }
 
+    // What gives way to entries for long says so, and is tried again by itself.
+    void theLineThatWaitsForAPause() {
+        const QDateTime now(QDate(2026, 3, 14), QTime(14, 30));
+        StoreState state;
+        state.trouble =
+            troubleOf(std::make_exception_ptr(meetings::WaitsForPause({})), now.addSecs(-25 * 60));
+        const QString line = storeLine(state, now);
+        QVERIFY2(line.startsWith(QLatin1String("Store not met since 14:05: it waits until nothing "
+                                               "is entered for a moment; ")),
+                 qPrintable(line));
+        QVERIFY(!state.trouble->waitsForCoach);
+        QVERIFY(state.trouble->whole().contains(
+            QLatin1String("it waits until nothing is entered for 5 s. Nothing is lost")));
+    }
+
     void aSetEnteredAtOneDeskComesToTheOther() {
         const Desk here(joined("a.slopebook"));
         const Desk there(joined("b.slopebook"));

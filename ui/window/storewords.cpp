@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/storewords.h"
 
+#include "core/meetings/patience.h"
 #include "core/store/failure.h"
 #include "ui/window/mergerows.h"
 #include "ui/words/format.h"
@@ -153,6 +154,8 @@ QString StoreTrouble::brief() const {
         std::rethrow_exception(error);
     } catch (const store::StoreError& failure) {
         return briefly(failure.kind());
+    } catch (const meetings::WaitsForPause&) {
+        return Store::tr("it waits until nothing is entered for a moment");
     } catch (const LogError& failure) {
         return briefly(failure.kind());
     } catch (const std::exception&) {

@@ -33,6 +33,10 @@ inline constexpr std::string_view meetings[]{
         "Phrases",
         "%1: something in the store that is not seen here needs it, or it needs what is not there"),
     translate("Phrases", "%1: it waits for the next meeting"),
+    translate("Phrases",
+              "What is one thing here and in the store is put together in one go, which gives way "
+              "to what is entered: it waits until nothing is entered for %1 s. Nothing is lost; "
+              "the next meeting tries it again."),
 };
 
 } // namespace slopebook::phrases
