@@ -8068,6 +8068,10 @@ liegt über dem geschätzten 1RM</translation>
         <source>All blocks at once, for what stands out among many. Comparison, Battery and Changes read each change alone, for what was asked before it was seen: their readings may differ.</source>
         <translation>Alle Blöcke zugleich: für das, was unter vielem auffällt. Vergleich, Testbatterie und Änderungen lesen jede Änderung für sich, für das, wonach gefragt war, bevor es gesehen wurde: Dort kann der Befund anders lauten.</translation>
     </message>
+    <message>
+        <source>What is one thing here and in the store is put together in one go, which gives way to what is entered: it waits until nothing is entered for %1 s. Nothing is lost; the next meeting tries it again.</source>
+        <translation>Was hier und im Speicher eines ist, wird in einem Zug zusammengelegt, der dem Eintragen den Vortritt lässt: Er wartet, bis %1 s lang nichts eingetragen wird. Verloren geht nichts; der nächste Abgleich versucht es wieder.</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>
@@ -9203,6 +9207,10 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Last news, %1: in the list.</source>
         <translation>Zuletzt Neues, %1: in der Liste.</translation>
+    </message>
+    <message>
+        <source>it waits until nothing is entered for a moment</source>
+        <translation>er wartet, bis einen Augenblick lang nichts eingetragen wird</translation>
     </message>
 </context>
 <context>
