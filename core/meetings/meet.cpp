@@ -24,8 +24,8 @@ using Answer = store::Pushed::Answer;
 
 /// Desks that write without pause let each other in sooner or later: one of them in each round.
 constexpr int mostRounds = 100;
-/// The same refusal though nothing new came: it will not change.
-constexpr int mostRefusals = 3;
+/// Refused once more though nothing new came: it will not change.
+constexpr int mostRefusals = 1;
 
 store::Mark markOf(const log::Mark& mark) {
     return {.n = mark.n, .tag = mark.tag};
@@ -74,7 +74,7 @@ public:
                 return finish();
             if (answer != Answer::WentBack && ++refusals > mostRefusals) {
                 auto refused =
-                    giveInPieces(whatGoes(m_log).atoms,
+                    giveInPieces(std::move(m_going), answer,
                                  [&](std::span<const store::Atom> some) { return give(some); });
                 if (bringBack(inTheWay(m_log, refused))) {
                     refusals = 0;
@@ -273,9 +273,8 @@ private:
         m_report.held = going.held;
         if (!going.untold.empty())
             forgetUntold(m_log, m_footing, going.untold);
-        if (going.atoms.empty())
-            return Answer::Ok;
-        return give(going.atoms);
+        m_going = std::move(going.atoms);
+        return m_going.empty() ? Answer::Ok : give(m_going);
     }
 
     /// All of them at once, and notes it. The mark first: what is noted as sent is never later than
@@ -356,6 +355,7 @@ private:
     const Progress& m_progress;
     const Patience m_patience;
     MeetingReport m_report;
+    std::vector<store::Atom> m_going; ///< that were given last, all of them at once
     Footing m_footing{store::Sixteen{}};
     bool m_wrote = false;
 };

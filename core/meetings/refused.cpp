@@ -16,20 +16,22 @@ namespace {
 using Answer = store::Pushed::Answer;
 using Give = std::function<Answer(std::span<const store::Atom>)>;
 
-void giveHalves(std::span<const store::Atom> atoms, const Give& give,
+void giveAll(std::span<const store::Atom> atoms, const Give& give, std::vector<Refused>& refused);
+
+void giveHalves(std::span<const store::Atom> atoms, Answer answer, const Give& give,
                 std::vector<Refused>& refused) {
-    if (atoms.empty())
-        return;
-    const Answer answer = give(atoms);
-    if (answer == Answer::Ok)
-        return;
     if (atoms.size() == 1) {
         refused.push_back({.atom = atoms.front(), .answer = answer});
         return;
     }
     const std::size_t middle = atoms.size() / 2;
-    giveHalves(atoms.first(middle), give, refused);
-    giveHalves(atoms.subspan(middle), give, refused);
+    giveAll(atoms.first(middle), give, refused);
+    giveAll(atoms.subspan(middle), give, refused);
+}
+
+void giveAll(std::span<const store::Atom> atoms, const Give& give, std::vector<Refused>& refused) {
+    if (const Answer answer = give(atoms); answer != Answer::Ok)
+        giveHalves(atoms, answer, give, refused);
 }
 
 std::string nameHere(const log::Log& log, const store::Atom& atom) {
@@ -38,9 +40,11 @@ std::string nameHere(const log::Log& log, const store::Atom& atom) {
 }
 } // namespace
 
-std::vector<Refused> giveInPieces(std::vector<store::Atom> atoms, const Give& give) {
+std::vector<Refused> giveInPieces(std::vector<store::Atom> atoms, Answer answer, const Give& give) {
     std::vector<Refused> refused;
-    giveHalves(atoms, give, refused);
+    giveHalves(atoms, answer, give, refused);
+    if (atoms.size() == 1)
+        return refused; // nothing has gone since
     for (std::size_t before = refused.size() + 1; !refused.empty() && refused.size() < before;) {
         before = refused.size();
         std::ranges::stable_sort(refused, {}, &Refused::answer);
@@ -52,7 +56,7 @@ std::vector<Refused> giveInPieces(std::vector<store::Atom> atoms, const Give& gi
             atoms.clear();
             std::transform(from, to, std::back_inserter(atoms),
                            [](const Refused& one) { return one.atom; });
-            giveHalves(atoms, give, still);
+            giveAll(atoms, give, still);
             from = to;
         }
         refused = std::move(still);

@@ -18,11 +18,12 @@ struct Refused {
     store::Pushed::Answer answer{};
 };
 
-/// Gives what is not refused for good, whatever it comes with: piece by piece; then once more those
-/// together that were refused for one reason, as names that change hands are (one alone finds the
-/// other's taken), as long as some of them are taken by that. give: gives all of some or nothing.
+/// Gives what is not refused for good, whatever it comes with. All of them at once were refused
+/// just now, with that answer: piece by piece; then once more those together that were refused for
+/// one reason, as names that change hands are (one alone finds the other's taken), as long as some
+/// of them are taken by that. give: gives all of some or nothing.
 std::vector<Refused>
-giveInPieces(std::vector<store::Atom> atoms,
+giveInPieces(std::vector<store::Atom> atoms, store::Pushed::Answer answer,
              const std::function<store::Pushed::Answer(std::span<const store::Atom>)>& give);
 
 /// Of those the lifts, tests and devices that were removed here, and stand in the store because

@@ -525,6 +525,14 @@ private Q_SLOTS:
         report = m_rack->meet();
         QCOMPARE(report.notTaken.size(), std::size_t(1));
         QCOMPARE(report.went, 1);
+        // what is refused at every meeting is given twice in each (a sequence goes on where a push
+        // is taken back)
+        m_world->server.sql("CREATE SEQUENCE pushes; CREATE FUNCTION counted() RETURNS trigger "
+                            "LANGUAGE plpgsql SECURITY DEFINER AS $$BEGIN PERFORM "
+                            "nextval('public.pushes'); RETURN NULL; END$$; CREATE TRIGGER counted "
+                            "AFTER UPDATE ON slopebook.store EXECUTE FUNCTION counted()");
+        QCOMPARE(m_rack->meet().notTaken.size(), std::size_t(1));
+        QCOMPARE(m_world->server.sql("SELECT last_value FROM pushes"), std::string("2"));
         m_office->meet();
         const log::Log log = m_office->open();
         QVERIFY(std::ranges::any_of(
