@@ -137,7 +137,7 @@ void addWithoutBar(BatteryComparison& battery, const Words& label, const Measure
     const bool apart = !read.notComparable.empty();
     const bool figure = !apart && read.reading != Reading::NoFigure;
     battery.forest.push_back({.label = label,
-                              .named = figure ? namedReading(label, measure, read) : label,
+                              .named = figure ? namedReading(label, measure, read).name : label,
                               .noBar = why,
                               .word = figure ? ownUnit(measure, read) : readingWords(read.reading),
                               .reading = figure ? read.reading : Reading::NoFigure,
@@ -158,7 +158,7 @@ void addForest(BatteryComparison& battery, const Words& label, const Measure& me
     const double a = change.interval.low / m;
     const double b = change.interval.high / m;
     battery.forest.push_back({.label = label,
-                              .named = namedReading(label, measure, change),
+                              .named = namedReading(label, measure, change).name,
                               .change = change.change / m,
                               .interval = {std::min(a, b), std::max(a, b)},
                               .reading = change.reading,
@@ -307,12 +307,10 @@ Words testLabel(const TestKind& kind, BodySide side) {
 Words forestReading(const ForestRow& row) {
     return row.notComparable    ? say("not comparable")
            : !row.noBar.empty() ? row.word
-           : row.leans > 0      ? say("unclear, leaning to better")
-           : row.leans < 0      ? say("unclear, leaning to worse")
-           : row.reading == Reading::Unclear
+           : row.reading == Reading::Unclear && row.leans == 0
                ? say("%1; clear from %2 units", readingWords(row.reading),
                      figure((row.interval.high - row.interval.low) / 2, 1))
-               : readingWords(row.reading);
+               : leaningReading(row.reading, row.leans);
 }
 
 } // namespace slopebook::answers

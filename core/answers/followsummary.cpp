@@ -89,12 +89,9 @@ Words followSentence(const FollowedSeason& season) {
         return counts.empty() ? latestWords(season) : asSentence(counts);
     }
     std::vector<NamedReading> named;
-    for (const FollowedBlock* each : read) {
-        const ReadChange& change = each->cell.against->read;
-        named.push_back({change.reading,
-                         namedReading(periodWords(each->block.name), speedAtLoad, change),
-                         change.leans() != 0});
-    }
+    for (const FollowedBlock* each : read)
+        named.push_back(
+            namedReading(periodWords(each->block.name), speedAtLoad, each->cell.against->read));
     return asSentence(say("at %1, blocks against %2 (%3), %4", season.follow.load,
                           baselineOfItsKind(season), heldAgainst(read.size() > 1),
                           clauses(toldReadings(named))));

@@ -39,10 +39,14 @@ Words readingWords(Reading reading) {
     return say("no figure");
 }
 
+Words leaningReading(Reading reading, int leans) {
+    return leans > 0   ? say("unclear, leaning to better")
+           : leans < 0 ? say("unclear, leaning to worse")
+                       : readingWords(reading);
+}
+
 Words leaningReading(const ReadChange& read) {
-    return read.leans() > 0   ? say("unclear, leaning to better")
-           : read.leans() < 0 ? say("unclear, leaning to worse")
-                              : readingWords(read.reading);
+    return leaningReading(read.reading, read.leans());
 }
 
 void setUnder(ReadChange& read, const Under& under) {

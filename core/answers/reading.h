@@ -89,7 +89,8 @@ struct ReadChange {
 
 /// The bare reading, for a mark of a chart: "better", "not comparable".
 Words shortReading(const ReadChange& read);
-/// The same with where an unclear change leans.
+/// A reading with where an unclear change leans: +1 to better, -1 to worse, else 0.
+Words leaningReading(Reading reading, int leans);
 Words leaningReading(const ReadChange& read);
 /// A reading with what was different around it: "better, on another surface"; "not comparable".
 /// What is unclear stays as it is: the sentence and the notes tell of it.

@@ -32,9 +32,7 @@ Words bareAmount(const Measure& measure, double value) {
     return measure.unit.empty() ? by : say("%1 %2", by, measure.unit);
 }
 
-} // namespace
-
-Words namedReading(const Words& words, const Measure& measure, const ReadChange& read) {
+Words withFigures(const Words& words, const Measure& measure, const ReadChange& read) {
     if (read.reading == Reading::Held)
         return read.under.empty() ? words : say("%1 (tested %2)", words, read.under);
     if (read.reading != Reading::Unclear) {
@@ -48,8 +46,6 @@ Words namedReading(const Words& words, const Measure& measure, const ReadChange&
            : read.leans() < 0 ? say("%1 (leaning to worse: %2; clear from %3)", words, by, shows)
                               : say("%1 (%2; clear from %3)", words, by, shows);
 }
-
-namespace {
 
 struct Told {
     Reading reading;
@@ -71,6 +67,12 @@ Words toldAs(const Told& told, std::vector<Words> names) {
 }
 
 } // namespace
+
+NamedReading namedReading(const Words& name, const Measure& measure, const ReadChange& read) {
+    return {.reading = read.reading,
+            .name = withFigures(name, measure, read),
+            .leans = read.leans() != 0};
+}
 
 std::vector<Words> toldReadings(const std::vector<NamedReading>& all) {
     std::vector<Words> told;
@@ -104,9 +106,7 @@ Words seasonSentence(const SeasonMatrix& matrix) {
     std::vector<NamedReading> named;
     for (const MatrixRow& row : matrix.rows)
         if (const auto& change = row.cells[*last].against)
-            named.push_back({change->read.reading,
-                             namedReading(measureWords(row.measure), row.measure, change->read),
-                             change->read.leans() != 0});
+            named.push_back(namedReading(measureWords(row.measure), row.measure, change->read));
     std::vector<Words> clausesOf = toldReadings(named);
     int apart = 0;
     for (const MatrixRow& row : matrix.rows)

@@ -8,15 +8,15 @@
 
 namespace slopebook::answers {
 
-/// What is read, with its figures. Unclear is never told as a bare word: with what it came to and
-/// from what size on a change would be clear.
-Words namedReading(const Words& name, const Measure& measure, const ReadChange& read);
-
 struct NamedReading {
     Reading reading = Reading::NoFigure;
-    Words name = {};
+    Words name = {};    ///< what is read, with its figures
     bool leans = false; ///< an unclear change that leans
 };
+/// Unclear is never told as a bare word: with what it came to and from what size on a change would
+/// be clear.
+NamedReading namedReading(const Words& name, const Measure& measure, const ReadChange& read);
+
 /// A clause for each reading there is, best first, with no more than three names; what has no
 /// figure is left out.
 std::vector<Words> toldReadings(const std::vector<NamedReading>& all);

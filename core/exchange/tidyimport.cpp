@@ -12,6 +12,7 @@
 #include "core/exchange/stationcsv.h"
 #include "core/exchange/tables.h"
 #include "core/exchange/tidycolumns.h"
+#include "core/exchange/whoreads.h"
 #include "core/model/names.h"
 #include "core/model/phrases/exchange.h"
 
@@ -25,79 +26,6 @@
 namespace slopebook::exchange {
 
 namespace {
-
-struct HeaderRead {}; // stops reading once the header is there
-
-/// What stands in the header of a file decides who reads it.
-enum class ReadAs {
-    Reps,
-    Sessions,
-    Table,
-    Tests,
-    Attempts,
-    Equipment,
-    Stations,
-    Rosters,
-    Identities,
-    Derived
-};
-
-/// By what no table that is read has.
-bool isDerivedHeader(const std::vector<std::string>& header) {
-    return hasColumns(header, {"point_velocity"}) || hasColumns(header, {"slope_m_s_kg"}) ||
-           hasColumns(header, {"table", "column", "meaning"});
-}
-
-struct ToRead {
-    std::filesystem::path file;
-    ReadAs as = ReadAs::Reps;
-    FileKind kind = FileKind::Reps; ///< of Table
-};
-
-ToRead readerOf(const std::filesystem::path& file, const ImportSettings& settings) {
-    const auto header = headerOf(file);
-    if (isDerivedHeader(header))
-        return {.file = file, .as = ReadAs::Derived};
-    if (isIdentitiesHeader(header))
-        return {.file = file, .as = ReadAs::Identities};
-    if (isTestsHeader(header))
-        return {.file = file, .as = ReadAs::Tests};
-    if (isAttemptsHeader(header))
-        return {.file = file, .as = ReadAs::Attempts};
-    if (isEquipmentHeader(header))
-        return {.file = file, .as = ReadAs::Equipment};
-    if (isStationsHeader(header))
-        return {.file = file, .as = ReadAs::Stations};
-    if (isRostersHeader(header))
-        return {.file = file, .as = ReadAs::Rosters};
-    // Mapped columns stand under other names; only reps are ever mapped.
-    const bool mapped = std::ranges::any_of(settings.columns, [&](const auto& entry) {
-        return columnOf(header, entry.second).has_value();
-    });
-    const FileKind kind = mapped ? FileKind::Reps : fileKind(header);
-    return {.file = file,
-            .as = kind == FileKind::Reps       ? ReadAs::Reps
-                  : kind == FileKind::Sessions ? ReadAs::Sessions
-                                               : ReadAs::Table,
-            .kind = kind};
-}
-
-bool hasRows(const std::filesystem::path& file) {
-    bool header = true;
-    try {
-        readCsv(file, ',', [&](const CsvRow& row) {
-            const bool said =
-                std::ranges::any_of(row.fields, [](const auto& cell) { return !cell.empty(); });
-            if (!std::exchange(header, false) && said)
-                throw HeaderRead{};
-        });
-    } catch (const HeaderRead&) {
-        return true;
-    } catch (const BadInput&) {
-        return true; // told when it is read
-    }
-    return false;
-}
 
 /// All that files say, before any of it is brought into a log.
 struct FoundInFiles {
@@ -330,7 +258,7 @@ ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>&
     std::vector<ToRead> toRead;
     for (const auto& file : files)
         faults.collect([&] {
-            toRead.push_back(readerOf(file, settings));
+            toRead.push_back(readerOf(file, settings.columns));
             if (toRead.back().as == ReadAs::Derived) {
                 report.derived.push_back(file.filename().string());
                 return;
@@ -371,9 +299,7 @@ bool readsAsIs(const std::filesystem::path& file) {
         if (isWorkbook(file) && std::ranges::count(sheetsOf(file), false, &SheetName::hidden) > 1)
             return false; // which of its sheets is the coach's to say
         const auto header = headerOf(file);
-        if (isDerivedHeader(header) || isIdentitiesHeader(header) || isTestsHeader(header) ||
-            isAttemptsHeader(header) || isEquipmentHeader(header) || isStationsHeader(header) ||
-            isRostersHeader(header) || fileKind(header) != FileKind::Reps)
+        if (readerOf(header, {}).as != ReadAs::Reps)
             return true;
         return std::ranges::all_of(
             std::span(tidyColumns).first(tidyRequired),

@@ -3,8 +3,9 @@
 // once, and a ladder typed into it.
 //   slopebook_screenshots LOG FOLDER ATHLETE LIFT [dark] [fingers] [german] [tabs] [paper]
 //                         [WIDTHxHEIGHT]
-// tabs: the further tabs of each page as well. paper: each page's PDF as well. An athlete or lift
-// that the log does not hold is none: the empty pages.
+// tabs: the further tabs of each page as well. paper: each page's PDF as well, on the paper of the
+// desktop (Letter where LC_MEASUREMENT is en_US). An athlete or lift that the log does not hold is
+// none: the empty pages.
 // Needs no display: QT_QPA_PLATFORM=offscreen.
 #include "ui/athlete/battery/beforeafterview.h"
 #include "ui/athlete/compare/comparepage.h"
@@ -83,14 +84,14 @@ bool takePaper(const MainWindow& window, const QString& file) {
         const log::Destination to(std::filesystem::path(file.toStdString()));
         const TaskPage* page = window.workspace()->currentPage();
         if (const auto* paper = qobject_cast<const PaperTask*>(page); paper && paper->canPrint())
-            paper->writePdfTo(to, QPageSize::A4);
+            paper->writePdfTo(to);
         else if (const auto* plan = qobject_cast<const PlanPage*>(page); plan && plan->canPrint())
             plan->writePdfTo(to);
         else if (const auto* two = qobject_cast<const ComparePage*>(page); two && two->canPrint())
             two->writePdfTo(to);
         else if (const auto* view = page->findChild<const BeforeAfterView*>();
                  view && view->answer())
-            writeBatteryPdf(*view->answer(), LoadUnit::Kilograms, QPageSize::A4, to);
+            writeBatteryPdf(*view->answer(), LoadUnit::Kilograms, paperwork::desktopPaper(), to);
         return true;
     } catch (const std::exception& error) {
         QTextStream(stderr) << error.what() << '\n';

@@ -166,7 +166,7 @@ private Q_SLOTS:
         int broken = 0;
         for (int wide = 190; wide < 500; wide += 3) {
             page::Flow flow(QSizeF(wide, 800), 10, 10);
-            flow.text(said, page::headlineFont(14));
+            flow.leading(said, page::headlineFont(14));
             test::TextRecorder recorder(QSize(500, 800));
             QPainter painter(&recorder);
             const auto pages = flow.pages();
@@ -176,7 +176,7 @@ private Q_SLOTS:
             for (const test::PaintedText& text : recorder.texts()) {
                 lines << text.text;
                 QVERIFY2(!text.text.endsWith(u'/') && !text.text.endsWith(u'±') &&
-                             !text.text.startsWith(u"m/s"_s),
+                             !text.text.startsWith(u"m/s"_s) && !text.text.startsWith(u"kg"_s),
                          qPrintable(text.text));
             }
             broken += lines.size() > 1 ? 1 : 0;

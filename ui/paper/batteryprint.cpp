@@ -72,7 +72,8 @@ void addForest(page::Flow& flow, const questions::BatteryAnswer& answer, LoadUni
         return;
     const double size = 7;
     // A very long list goes down to tighter rows before it takes a page of its own.
-    const double height = std::min(forestHeight(rows, size), flow.room() * 0.8);
+    const double height = std::min(
+        forestHeight(rows, size) * std::min(1.0, flow.closeness().picture), flow.room() * 0.8);
     const double width = flow.width();
     flow.add({.height = height,
               .before = 8,
@@ -142,7 +143,7 @@ void fillBattery(page::Flow& flow, const questions::BatteryAnswer& answer, LoadU
     flow.text(PrintWords::tr("All tests from %1 to %2")
                   .arg(periodText(answer.battery.fromLabel), periodText(answer.battery.toLabel)),
               page::pageFont(9), 1);
-    flow.text(said(answers::batterySummary(answer.battery), unit), page::headlineFont(11.5), 6);
+    flow.leading(said(answers::batterySummary(answer.battery), unit), page::headlineFont(11.5), 6);
     addForest(flow, answer, unit);
     if (!answer.battery.tests.empty())
         addTests(flow, answer);

@@ -4,6 +4,7 @@
 #include "core/log/durable.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/questions.h"
+#include "ui/paper/fitting.h"
 
 #include <QBuffer>
 #include <QCoreApplication>
@@ -20,12 +21,6 @@ namespace {
 struct Pages {
     Q_DECLARE_TR_FUNCTIONS(Pages)
 };
-
-Flow filled(const Print& print, const QSizeF& paper) {
-    Flow flow(paper, print.style.margin, print.style.foot);
-    print.fill(flow);
-    return flow;
-}
 
 void paintFoot(QPainter& painter, const Print& print, const QString& number, const QSizeF& paper) {
     const PageStyle& style = print.style;
@@ -51,7 +46,7 @@ void paintFoot(QPainter& painter, const Print& print, const QString& number, con
 } // namespace
 
 int pageCount(const Print& print, const QSizeF& paper) {
-    return static_cast<int>(filled(print, paper).pages().size());
+    return static_cast<int>(fitted(print, paper).pages().size());
 }
 
 bool paintPages(QPagedPaintDevice& device, const Print& print) {
@@ -61,7 +56,7 @@ bool paintPages(QPagedPaintDevice& device, const Print& print) {
     else
         device.setPageMargins(QMarginsF());
     const QSizeF paper = device.pageLayout().fullRect(QPageLayout::Point).size();
-    const Flow flow = filled(print, paper);
+    const Flow flow = fitted(print, paper);
     const auto pages = flow.pages();
     QPainter painter;
     if (!painter.begin(&device))

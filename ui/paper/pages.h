@@ -31,6 +31,13 @@ struct Attached {
     QByteArray bytes{};
 };
 
+/// What may be done so that it stands on fewer pages, and no page holds little. Pictures and spaces
+/// give way a little for every print.
+struct Fitting {
+    std::size_t most = 0; ///< type is made smaller while there are more pages; 0: never
+    int ways = 0;         ///< Closeness::apart is tried from 1 to that
+};
+
 /// What is to be printed: fills a flow that is as wide as the paper allows. foot stands at the
 /// bottom of each page, with its number.
 struct Print {
@@ -39,6 +46,7 @@ struct Print {
     std::function<void(Flow&)> fill{};
     PageStyle style{};
     std::vector<Attached> attached{}; ///< to a PDF alone
+    Fitting fitting{};
 };
 
 /// How many pages that makes on a paper of that size in points.

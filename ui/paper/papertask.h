@@ -19,13 +19,14 @@ public:
     /// Without asking for a name. Throws LogError; canPrint() must hold.
     void writePdfTo(const log::Destination& to,
                     page::Paper paper = paperwork::desktopPaper()) const;
+    /// What goes on paper; canPrint() must hold.
+    virtual page::Print pages() const = 0;
 
 protected:
     /// What the window that asks for a name says, and the name it proposes, without its ending.
     struct PdfWords {
         QString title, name;
     };
-    virtual page::Print pages() const = 0;
     virtual PdfWords pdfWords() const = 0;
 };
 

@@ -30,25 +30,25 @@ QString workText(const PlanCard& card) {
 /// One load: the figure that is read first is the largest.
 void addLoad(page::Flow& flow, const PlanCard& card, std::size_t at) {
     const answers::PlannedLoad& load = card.plan.loads[at];
-    flow.text(
+    flow.leading(
         Card::tr("%1   %2").arg(planwords::loadText(load.built.exact, card.unit), workText(card)),
         page::pageFont(loadSize, true), 14, true);
     const QString bar = load.built.bar ? said(answers::barWords(*load.built.bar)) : QString();
     QString putOn = said(answers::putOnWords(load.built));
     putOn.replace(u" kg"_s, u"\u00a0kg"_s).replace(u" lb"_s, u"\u00a0lb"_s); // never on its own
-    flow.text(bar.isEmpty() ? putOn : Card::tr("%1, each side: %2").arg(bar, putOn),
-              page::pageFont(putOnSize), 2, true);
+    flow.leading(bar.isEmpty() ? putOn : Card::tr("%1, each side: %2").arg(bar, putOn),
+                 page::pageFont(putOnSize), 2, true);
     if (load.percent)
-        flow.text(Card::tr("%1 of the estimated 1RM").arg(planwords::percentText(load)),
-                  page::pageFont(cardTextSize), 4, true);
+        flow.leading(Card::tr("%1 of the estimated 1RM").arg(planwords::percentText(load)),
+                     page::pageFont(cardTextSize), 4, true);
     if (!card.related.empty())
         flow.text(
             Card::tr("%1 by %2").arg(planwords::relatedText(card.related[at]), said(card.relation)),
             page::pageFont(cautionSize), 2, true);
-    flow.text(Card::tr("Fastest rep expected: %1").arg(planwords::speedText(load)),
-              page::pageFont(cardTextSize), 2, load.stop.has_value());
+    flow.leading(Card::tr("Fastest rep expected: %1").arg(planwords::speedText(load)),
+                 page::pageFont(cardTextSize), 2, load.stop.has_value());
     if (load.stop)
-        flow.text(
+        flow.leading(
             Card::tr("End the set at %1, or at %2 % of the day's own fastest rep")
                 .arg(planwords::stopText(load), number(100 - *card.plan.settings.lossPercent, 0)),
             page::pageFont(cardTextSize, true), 2);
@@ -80,7 +80,7 @@ void addWriteIn(page::Flow& flow, const PlanCard& card) {
 }
 
 void fillCard(page::Flow& flow, const PlanCard& card) {
-    flow.text(Card::tr("%1: %2").arg(card.athlete, card.lift), page::pageFont(titleSize, true));
+    flow.leading(Card::tr("%1: %2").arg(card.athlete, card.lift), page::pageFont(titleSize, true));
     flow.text(Card::tr("From the test of %1; equipment: %2")
                   .arg(dateText(card.plan.profile.session.date),
                        QString::fromStdString(card.plan.settings.equipment.name)),

@@ -31,7 +31,7 @@ void addHead(Flow& flow, const Comparison& c, const PageHeader& h) {
     flow.text(titleText(h), pageFont(10, true));
     flow.text(Page::tr("Change from %1 to %2").arg(sideText(c, false), sideText(c, true)),
               pageFont(9), 1);
-    flow.text(said(c.sentence, h.unit), headlineFont(12.5), 6);
+    flow.leading(said(c.sentence, h.unit), headlineFont(12.5), 6);
 }
 
 void addDays(Flow& flow, const Comparison& c, const PageHeader& h) {
@@ -177,8 +177,7 @@ void addFigureTables(Flow& flow, const Comparison& c, const PageHeader& h, bool 
         addOneRm(flow, c, h, drawn);
 }
 
-void addRest(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn) {
-    addFigureTables(flow, c, h, drawn);
+void addComparisonNotes(Flow& flow, const Comparison& c, const PageHeader& h) {
     std::vector<std::vector<Cell>> rows;
     addTexts(rows, Page::tr("Unclear"), settlingLines(c, h.unit));
     addTexts(rows, Page::tr("To beware of"), remarks(c, h));
@@ -188,6 +187,11 @@ void addRest(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn) {
     addTexts(rows, Page::tr("Sources"), said(answers::sourceWords(c), h.unit));
     addTexts(rows, Page::tr("Caution"), {fullCautions()});
     flow.table({{labelWidth}, {flow.width() - labelWidth}}, {}, rows, pageFont(smallSize), 7);
+}
+
+void addRest(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn) {
+    addFigureTables(flow, c, h, drawn);
+    addComparisonNotes(flow, c, h);
 }
 
 void addFigures(Flow& flow, const Comparison& c, const PageHeader& h, double height, bool beside) {
@@ -222,8 +226,8 @@ void addComparison(Flow& flow, const Comparison& c, const PageHeader& h) {
     addHead(flow, c, h);
     addDays(flow, c, h);
     // Charts take the room that the rest leaves on one page: one above the other where both get a
-    // good height, else side by side; where even that is too little, how it was reckoned goes on to
-    // a next page, and they leave the figures their room on the first.
+    // good height, else side by side; where even that is too little, what is noted has a page of
+    // its own, and they take what the figures leave on the first.
     constexpr double leastStacked = 285, mostStacked = 440, leastBeside = 125, mostBeside = 230;
     const auto left = [&](const auto& addAll) {
         Flow rest = flow;
@@ -242,12 +246,20 @@ void addComparison(Flow& flow, const Comparison& c, const PageHeader& h) {
         addFigures(flow, c, h, std::clamp(room - figureGap, leastStacked, mostStacked), false);
     else if (room >= leastBeside)
         addFigures(flow, c, h, std::min(room, mostBeside), true);
-    else
-        addFigures(
-            flow, c, h,
-            std::clamp(left([&](Flow& rest) { addFigureTables(rest, c, h, drawn); }) - figureGap,
-                       leastStacked, 0.85 * mostStacked),
-            false);
+    else if (const double first = left([&](Flow& rest) { addFigureTables(rest, c, h, drawn); });
+             first >= leastBeside) {
+        const bool stacked = first - figureGap >= leastStacked;
+        addFigures(flow, c, h,
+                   stacked ? std::min(first - figureGap, mostStacked) : std::min(first, mostBeside),
+                   !stacked);
+        addFigureTables(flow, c, h, drawn);
+        flow.beginPage();
+        flow.title(Page::tr("%1: notes on the comparison").arg(titleText(h)), pageFont(10, true),
+                   0);
+        addComparisonNotes(flow, c, h);
+        return;
+    } else
+        addFigures(flow, c, h, leastStacked, false);
     addRest(flow, c, h, drawn);
 }
 

@@ -15,6 +15,7 @@
 #include "ui/window/wheelguard.h"
 #include "ui/window/workspace.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 
 #include <QCloseEvent>
 #include <QDir>
@@ -299,8 +300,7 @@ void MainWindow::fillRecent() {
     m_actions.recent->clear();
     for (const QString& file : m_surroundings.settings.recentLogs) {
         const bool there = QFileInfo::exists(file);
-        const QString shown =
-            QDir::toNativeSeparators(file).replace(QLatin1Char('&'), QLatin1String("&&"));
+        const QString shown = asLabel(QDir::toNativeSeparators(file));
         QAction* action =
             m_actions.recent->addAction(there ? shown : tr("%1 (not there any more)").arg(shown));
         action->setEnabled(there);

@@ -18,6 +18,7 @@
 #include "ui/window/tutorial.h"
 #include "ui/window/welcomepage.h"
 #include "ui/window/workspace.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 
 #include <QMenu>
@@ -235,8 +236,7 @@ void nameSteps(MainWindow& window) {
         try {
             const Logbook& book = window.workspace()->logbook();
             if (const auto step = undo ? book.nextUndo() : book.nextRedo())
-                action->setText(
-                    words.arg(QString(step->words).replace(QLatin1Char('&'), QLatin1String("&&"))));
+                action->setText(words.arg(asLabel(step->words)));
         } catch (const std::exception& error) {
             window.trouble(said(error));
         }

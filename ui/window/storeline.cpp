@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/storeline.h"
 
+#include "ui/words/readable.h"
+
 #include <QStyleOptionButton>
 
 #include <utility>
@@ -43,8 +45,7 @@ QSize StoreLine::minimumSizeHint() const {
 }
 
 void StoreLine::fit() {
-    QString words = width() < sizeHint().width() ? m_brief : m_whole;
-    setText(words.replace(QLatin1Char('&'), QLatin1String("&&")));
+    setText(asLabel(width() < sizeHint().width() ? m_brief : m_whole));
 }
 
 void StoreLine::resizeEvent(QResizeEvent* event) {

@@ -2,6 +2,7 @@
 #include "ui/window/strip.h"
 
 #include "ui/window/namecombo.h"
+#include "ui/words/readable.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -41,8 +42,7 @@ Strip::Strip(QWidget* parent)
 }
 
 bool Strip::fit(const QString& place, bool lift) {
-    m_place->setText(QString(place).replace(QLatin1Char('&'), QLatin1String("&&")) +
-                     QStringLiteral(" \u25be"));
+    m_place->setText(asLabel(place) + QStringLiteral(" \u25be"));
     m_place->setAccessibleName(place);
     m_place->setVisible(!place.isEmpty());
     for (QWidget* part : {static_cast<QWidget*>(m_label), static_cast<QWidget*>(m_lift),

@@ -2,14 +2,11 @@
 #include "ui/window/workspace.h"
 
 #include "core/log/history.h"
-#include "core/log/hold.h"
 #include "core/log/snapshot.h"
 #include "ui/athlete/battery/batterypage.h"
 #include "ui/athlete/compare/comparepage.h"
 #include "ui/floor/entry/entrypage.h"
 #include "ui/floor/station/stationpage.h"
-#include "ui/importing/importtables.h"
-#include "ui/importing/tabledialog.h"
 #include "ui/window/foot.h"
 #include "ui/window/frame.h"
 #include "ui/window/index.h"
@@ -380,30 +377,6 @@ void Workspace::focusLift() {
     if (!entryOf(page()).ofLift || !currentPage()->isOfLift())
         showPage(Page::Session);
     m_strip->focusLift();
-}
-
-void Workspace::importCsv(const QStringList& files, ImportMaps& maps) {
-    guarded([&] {
-        if (importTables(*m_logbook, files, maps, this))
-            say(tr("Imported."));
-    });
-}
-
-void Workspace::importText(const QString& pasted, ImportMaps& maps) {
-    guarded([&] {
-        log::passHold(m_logbook->log());
-        ShownInWindow shown;
-        if (athlete())
-            shown.athlete = m_logbook->log().athlete(*athlete()).value.name;
-        if (lift())
-            shown.lift = m_logbook->log().lift(*lift()).value.name;
-        const auto session = m_entry ? m_entry->session() : std::nullopt;
-        shown.day =
-            isoDate(session ? m_logbook->log().session(*session).head.value.date : m_clock.today());
-        if (TableDialog(*m_logbook, {.file = {}, .text = utf8(pasted)}, maps, this, shown).exec() ==
-            QDialog::Accepted)
-            say(tr("Imported."));
-    });
 }
 
 } // namespace slopebook::ui

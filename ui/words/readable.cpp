@@ -22,6 +22,10 @@ QString periodText(const std::string& name) {
     return said(periodWords(name));
 }
 
+QString asLabel(QString text) {
+    return text.replace(u'&', QLatin1String("&&"));
+}
+
 QString example(QString typed) {
     return typed.replace(u'.', QLocale().decimalPoint());
 }

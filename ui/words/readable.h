@@ -20,6 +20,8 @@ QString periodText(const std::string& name);
 QString withWholeUnits(QString text);
 QString withWholeFigures(QString text);
 QString asWritten(QString laidOut);
+/// What was named by hand, in the text of a label, button or menu: an "&" of it marks no key.
+QString asLabel(QString text);
 /// What is typed, as an example: "60 0.92" with the language's decimal mark.
 QString example(QString typed);
 /// A day as dateText writes it; nothing of what is none.

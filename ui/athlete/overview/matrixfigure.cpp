@@ -52,7 +52,7 @@ QString bareWord(const CellChange& change, LoadUnit unit) {
 
 /// With where an unclear change leans.
 QString shortWord(const CellChange& change, LoadUnit unit) {
-    return change.comparable() && change.why.empty() && change.read.leans() != 0
+    return change.comparable() && change.why.empty()
                ? said(answers::leaningReading(change.read), unit)
                : bareWord(change, unit);
 }

@@ -2,6 +2,7 @@
 #include "ui/athlete/overview/overviewprint.h"
 
 #include "ui/athlete/overview/overviewtable.h"
+#include "ui/athlete/overview/seasonpaper.h"
 #include "ui/athlete/overview/stepcharts.h"
 #include "ui/athlete/overview/wholeseasonprint.h"
 #include "ui/paper/tablecells.h"
@@ -9,9 +10,8 @@
 #include "ui/words/said.h"
 
 #include <QCoreApplication>
-#include <QFontMetricsF>
 
-#include <algorithm>
+#include <array>
 
 namespace slopebook::ui {
 
@@ -32,16 +32,16 @@ constexpr std::array shares{0.28, 0.09, 0.09, 0.11, 0.17};
 void addCharts(Flow& flow, const StepChartsData& data) {
     if (data.charts.empty())
         return;
-    const double width = flow.width();
-    flow.add({.height = chartsHeight,
+    const QSizeF size(flow.width(), chartsHeight * flow.closeness().picture);
+    flow.add({.height = size.height(),
               .before = 8,
-              .paint = [data, width](QPainter& painter, const QPointF& at) {
-                  paintStepCharts(painter, QRectF(at, QSizeF(width, chartsHeight)), data,
+              .paint = [data, size](QPainter& painter, const QPointF& at) {
+                  paintStepCharts(painter, QRectF(at, size), data,
                                   matrixPen(look::paperGround(), pageFont(chartsText)));
               }});
 }
 
-void addRows(Flow& flow, const OverviewTable& table, double share) {
+void addRows(Flow& flow, const OverviewTable& table) {
     std::vector<page::Column> columns;
     double rest = flow.width();
     for (std::size_t i = 0; i < shares.size(); ++i) {
@@ -57,34 +57,32 @@ void addRows(Flow& flow, const OverviewTable& table, double share) {
         for (const QString& cell : line.cells)
             cells.push_back({.text = cell, .bold = settled});
     }
-    flow.table(columns, page::headCells(table.headings), rows,
-               pageFont(std::max(6.0, rowsText * share)), 8);
+    flow.table(columns, page::headCells(table.headings), rows, sized(flow, rowsText), 8);
 }
 
-void addList(Flow& flow, const QString& title, const QStringList& lines, double share) {
-    if (lines.isEmpty())
-        return;
-    flow.text(title, pageFont(9 * share, true), 5, true);
-    for (const QString& line : lines)
-        flow.text(line, pageFont(std::max(6.0, underText * share)), 1);
+void addOverviewNotes(Flow& flow, const AskedSeason& asked, LoadUnit unit) {
+    const SeasonNotes notes = seasonNotes(asked, unit);
+    const QString name = OverviewPaper::tr("%1: notes on the overview").arg(asked.athlete);
+    beginNotes(flow, 2, name);
+    if (!notes.intervals.isEmpty())
+        flow.text(notes.intervals, sized(flow, underText), 5);
+    for (const QString& line : notes.chance)
+        flow.text(line, sized(flow, underText), 5);
+    beginNotes(flow, 1, name);
+    addList(flow, OverviewPaper::tr("What was done in the blocks"), notes.story);
+    addList(flow, OverviewPaper::tr("To beware of"), notes.beware);
+    flow.text(fullCautions(), sized(flow, 7), 5);
 }
 
 void fillOverview(Flow& flow, const AskedSeason& asked, const answers::Overview& overview,
-                  LoadUnit unit, double share) {
-    flow.text(OverviewPaper::tr("%1: overview").arg(asked.athlete), pageFont(9 * share));
-    flow.text(said(asked.matrix.sentence, unit), page::headlineFont(14 * share), 4);
+                  LoadUnit unit) {
+    flow.text(OverviewPaper::tr("%1: overview").arg(asked.athlete), sized(flow, 9));
+    flow.leading(said(asked.matrix.sentence, unit), sizedHeadline(flow), 4);
     addCharts(flow, stepCharts(asked.matrix, overview, unit));
-    addRows(flow, overviewTable(asked.matrix, overview, unit), share);
-    addList(flow, OverviewPaper::tr("Due"), said(overview.due, unit), share);
-    addList(flow, OverviewPaper::tr("Was not possible"), said(overview.missing, unit), share);
-    const SeasonNotes notes = seasonNotes(asked, unit);
-    if (!notes.intervals.isEmpty())
-        flow.text(notes.intervals, pageFont(std::max(6.0, underText * share)), 5);
-    for (const QString& line : notes.chance)
-        flow.text(line, pageFont(std::max(6.0, underText * share)), 5);
-    addList(flow, OverviewPaper::tr("What was done in the blocks"), notes.story, share);
-    addList(flow, OverviewPaper::tr("To beware of"), notes.beware, share);
-    flow.text(fullCautions(), pageFont(std::max(6.0, 7 * share)), 5);
+    addRows(flow, overviewTable(asked.matrix, overview, unit));
+    addList(flow, OverviewPaper::tr("Due"), said(overview.due, unit));
+    addList(flow, OverviewPaper::tr("Was not possible"), said(overview.missing, unit));
+    addOverviewNotes(flow, asked, unit);
 }
 
 } // namespace
@@ -92,12 +90,11 @@ void fillOverview(Flow& flow, const AskedSeason& asked, const answers::Overview&
 page::Print overviewPrint(const AskedSeason& asked, const answers::Overview& overview,
                           LoadUnit unit) {
     const QString title = OverviewPaper::tr("%1: overview").arg(asked.athlete);
-    const std::size_t most = overview.rows.size() > measuresAPage ? 2 : 1;
-    return {.title = title, .foot = title, .fill = [asked, overview, unit, most](Flow& flow) {
-                fillWithin(flow, most, [&](Flow& tried, double share) {
-                    fillOverview(tried, asked, overview, unit, share);
-                });
-            }};
+    return {
+        .title = title,
+        .foot = title,
+        .fill = [asked, overview, unit](Flow& flow) { fillOverview(flow, asked, overview, unit); },
+        .fitting = seasonFitting(overview.rows.size())};
 }
 
 } // namespace slopebook::ui

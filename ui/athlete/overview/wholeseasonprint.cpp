@@ -2,7 +2,7 @@
 #include "ui/athlete/overview/wholeseasonprint.h"
 
 #include "core/answers/method.h"
-#include "core/model/periodwords.h"
+#include "ui/athlete/overview/seasonpaper.h"
 #include "ui/parts/cautions.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -10,7 +10,6 @@
 #include <QCoreApplication>
 
 #include <algorithm>
-#include <array>
 #include <memory>
 
 namespace slopebook::ui {
@@ -18,48 +17,40 @@ namespace slopebook::ui {
 namespace {
 
 using page::Flow;
-using page::pageFont;
 
 struct WholeSeasonText {
     Q_DECLARE_TR_FUNCTIONS(WholeSeasonText)
 };
 
-constexpr std::array steps{1.0, 0.94, 0.88, 0.82, 0.76}; // of the type, until it fits
-constexpr double matrixText = 8.5, noteText = 7.5, leastText = 6;
+constexpr double matrixText = 8.5, noteText = 7.5, cautionText = 7;
 
-double least(double size) {
-    return std::max(leastText, size);
+void addWholeSeasonNotes(Flow& flow, const AskedSeason& asked, LoadUnit unit) {
+    const SeasonNotes notes = seasonNotes(asked, unit);
+    const QString name = WholeSeasonText::tr("%1: notes on the whole season").arg(asked.athlete);
+    beginNotes(flow, 2, name);
+    if (!notes.intervals.isEmpty())
+        flow.text(notes.intervals, sized(flow, noteText), 2);
+    for (const QString& line : notes.chance)
+        flow.text(line, sized(flow, noteText), 2);
+    beginNotes(flow, 1, name);
+    addList(flow, WholeSeasonText::tr("What was done in the blocks"), notes.story);
+    addList(flow, WholeSeasonText::tr("To beware of"), notes.beware);
+    addList(flow, WholeSeasonText::tr("What such a season can show, and what it cannot"),
+            notes.design);
+    flow.text(fullCautions(), sized(flow, cautionText), 5);
 }
 
-void addLines(Flow& flow, const QString& title, const QStringList& lines, double share) {
-    if (lines.isEmpty())
-        return;
-    flow.text(title, pageFont(least(9 * share), true), 5 * share, true);
-    for (const QString& line : lines)
-        flow.text(line, pageFont(least(noteText * share)), 1);
-}
-
-void fillSeason(Flow& flow, const AskedSeason& asked, const MatrixFigure& figure, LoadUnit unit,
-                double share) {
+void fillSeason(Flow& flow, const AskedSeason& asked, const MatrixFigure& figure, LoadUnit unit) {
     const answers::SeasonMatrix& matrix = asked.matrix;
     flow.text(WholeSeasonText::tr("%1: whole season, %2 to %3")
                   .arg(asked.athlete, dateText(matrix.blocks.front().block.first),
                        dateText(matrix.blocks.back().block.last)),
-              pageFont(9 * share));
-    flow.text(figure.sentence, page::headlineFont(14 * share), 4 * share);
-    flow.space(6 * share);
-    addMatrix(flow, figure, least(matrixText * share));
-    flow.text(matrixKey(figure.level), pageFont(least(noteText * share)), 4 * share);
-    const SeasonNotes notes = seasonNotes(asked, unit);
-    if (!notes.intervals.isEmpty())
-        flow.text(notes.intervals, pageFont(least(noteText * share)), 2);
-    for (const QString& line : notes.chance)
-        flow.text(line, pageFont(least(noteText * share)), 2);
-    addLines(flow, WholeSeasonText::tr("What was done in the blocks"), notes.story, share);
-    addLines(flow, WholeSeasonText::tr("To beware of"), notes.beware, share);
-    addLines(flow, WholeSeasonText::tr("What such a season can show, and what it cannot"),
-             notes.design, share);
-    flow.text(fullCautions(), pageFont(least(7 * share)), 5 * share);
+              sized(flow, 9));
+    flow.leading(figure.sentence, sizedHeadline(flow), 4);
+    flow.space(6);
+    addMatrix(flow, figure, sized(flow, matrixText));
+    flow.text(matrixKey(figure.level), sized(flow, noteText), 4);
+    addWholeSeasonNotes(flow, asked, unit);
 }
 
 } // namespace
@@ -81,47 +72,34 @@ SeasonNotes seasonNotes(const AskedSeason& asked, LoadUnit unit) {
     return notes;
 }
 
-void addMatrix(Flow& flow, const MatrixFigure& figure, double text) {
-    const MatrixPen pen = matrixPen(look::paperGround(), pageFont(text));
+void addMatrix(Flow& flow, const MatrixFigure& figure, const QFont& font) {
+    const MatrixPen pen = matrixPen(look::paperGround(), font);
     const MatrixColumns columns = matrixColumns(figure, flow.width(), pen);
     const auto whole = std::make_shared<const MatrixFigure>(figure);
     page::Block head{.height = matrixHeadHeight(pen),
-                     .keepWithNext = true,
                      .paint = [whole, columns, pen](QPainter& painter, const QPointF& at) {
                          paintMatrixHead(painter, at, *whole, columns, pen);
                      }};
-    const auto again = std::make_shared<const page::Block>(head);
-    flow.add(std::move(head));
-    const double height = matrixRowHeight(pen);
+    // No closer than that a measure has its unit below it.
+    const double height = std::max(matrixRowHeight(pen) * std::min(1.0, flow.closeness().picture),
+                                   pen.line + pen.lower + 0.5);
+    std::vector<page::Block> rows;
     for (std::size_t row = 0; row < figure.measures.size(); ++row)
-        flow.add({.height = height,
-                  .paint =
-                      [whole, columns, pen, row, height](QPainter& painter, const QPointF& at) {
-                          paintMatrixRow(painter, at, height, *whole, row, columns, pen);
-                      },
-                  .onNextPage = again});
-}
-
-void fillWithin(Flow& flow, std::size_t most, const std::function<void(Flow&, double)>& fill) {
-    for (const double share : steps) {
-        Flow tried = flow;
-        fill(tried, share);
-        if (tried.pages().size() <= most || share == steps.back()) {
-            flow = std::move(tried);
-            return;
-        }
-    }
+        rows.push_back(
+            {.height = height,
+             .paint = [whole, columns, pen, row, height](QPainter& painter, const QPointF& at) {
+                 paintMatrixRow(painter, at, height, *whole, row, columns, pen);
+             }});
+    flow.table(std::move(head), std::move(rows));
 }
 
 page::Print wholeSeasonPrint(const AskedSeason& asked, LoadUnit unit) {
     const MatrixFigure figure = matrixFigure(asked.matrix, unit);
     const QString title = WholeSeasonText::tr("%1: whole season").arg(asked.athlete);
-    const std::size_t most = figure.measures.size() > measuresAPage ? 2 : 1;
-    return {.title = title, .foot = title, .fill = [asked, figure, unit, most](Flow& flow) {
-                fillWithin(flow, most, [&](Flow& tried, double share) {
-                    fillSeason(tried, asked, figure, unit, share);
-                });
-            }};
+    return {.title = title,
+            .foot = title,
+            .fill = [asked, figure, unit](Flow& flow) { fillSeason(flow, asked, figure, unit); },
+            .fitting = seasonFitting(figure.measures.size())};
 }
 
 } // namespace slopebook::ui

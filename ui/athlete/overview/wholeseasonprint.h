@@ -20,15 +20,8 @@ struct SeasonNotes {
 };
 SeasonNotes seasonNotes(const AskedSeason& asked, LoadUnit unit);
 
-/// So many measures stand on one page.
-constexpr std::size_t measuresAPage = 25;
-
 page::Print wholeSeasonPrint(const AskedSeason& asked, LoadUnit unit);
-/// Fills by the smallest step down in type that keeps to so many pages; the smallest of all where
-/// none does.
-void fillWithin(page::Flow& flow, std::size_t most,
-                const std::function<void(page::Flow&, double)>& fill);
-/// The matrix row by row, its heads again on the next page. text: height of ordinary text.
-void addMatrix(page::Flow& flow, const MatrixFigure& figure, double text);
+/// The matrix row by row, its heads again on the next page.
+void addMatrix(page::Flow& flow, const MatrixFigure& figure, const QFont& font);
 
 } // namespace slopebook::ui

@@ -5,6 +5,7 @@
 #include "ui/parts/figurespanel.h"
 #include "ui/parts/fold.h"
 #include "ui/parts/roomfor.h"
+#include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
 #include "ui/parts/wayon.h"
 #include "ui/words/format.h"

@@ -32,13 +32,13 @@ struct SeasonPages {
 constexpr double chartText = 7.5, tableText = 7.5, smallText = 7, chartHeight = 300;
 constexpr double pageWidth = 523; // of A4, which the columns' widths are made for
 
-page::Block chartBlock(const SeasonData& data, double width) {
-    return {.height = chartHeight,
+page::Block chartBlock(const SeasonData& data, double width, double height) {
+    return {.height = height,
             .before = 4,
-            .paint = [data, width](QPainter& painter, const QPointF& at) {
+            .paint = [data, width, height](QPainter& painter, const QPointF& at) {
                 painter.setFont(pageFont(chartText));
-                paintSeason(painter, QRectF(at, QSizeF(width, chartHeight)), data,
-                            look::paperGround(), chartText);
+                paintSeason(painter, QRectF(at, QSizeF(width, height)), data, look::paperGround(),
+                            chartText);
             }};
 }
 
@@ -109,7 +109,7 @@ void fill(Flow& flow, const SeasonPaper& paper) {
     const Words sentence = answers::followSentence(paper.season);
     const Words alone = answers::dayAloneWords(paper.season, follow.sessions.back());
     const Words latest = alone.empty() ? answers::latestWords(paper.season) : alone;
-    flow.text(said(sentence, paper.chart.unit), headlineFont(12), 4);
+    flow.leading(said(sentence, paper.chart.unit), headlineFont(12), 4);
     if (latest != sentence)
         flow.text(said(latest, paper.chart.unit), pageFont(9), 1);
     flow.text(said(answers::trendWords(follow, paper.level)), pageFont(9), 1);
@@ -117,7 +117,7 @@ void fill(Flow& flow, const SeasonPaper& paper) {
         for (const answers::FollowedBlock& block : paper.season.blocks)
             flow.text(said(answers::blockTrendWords(block, paper.level), paper.chart.unit),
                       pageFont(9), 1);
-    flow.add(chartBlock(paper.chart, flow.width()));
+    flow.add(chartBlock(paper.chart, flow.width(), chartHeight * flow.closeness().picture));
     const QStringList headings = seasonHeadings(paper.chart.unit);
     QStringList felt;
     for (const SeasonPoint& point : paper.chart.points)

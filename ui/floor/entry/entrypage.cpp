@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/entry/entrypage.h"
 
-#include "core/answers/doubt.h"
-#include "core/answers/turnwords.h"
 #include "ui/floor/entry/countedin.h"
 #include "ui/floor/entry/entryline.h"
+#include "ui/floor/entry/nextload.h"
 #include "ui/floor/entry/resttimer.h"
 #include "ui/floor/entry/sessionbar.h"
 #include "ui/floor/entry/setdelegate.h"
@@ -43,40 +42,6 @@ namespace {
 constexpr int rowHeight = fingerSize;
 constexpr int mostEarlier = 50;
 constexpr int lowPage = 480; // under this height the chart comes before the smaller figures
-
-// Never a load above the estimate, unless it was lifted as a maximum before, and then it says so.
-QString nextText(const SessionView& view, LoadUnit unit) {
-    if (view.notLifted)
-        return said(view.next ? answers::nextUnder(*view.next, *view.notLifted)
-                              : answers::noNextNotLifted(*view.notLifted),
-                    unit);
-    if (view.overCeiling)
-        return said(answers::noNextCeiling(view.ceiling->load), unit);
-    if (view.nextHeldBack)
-        return said(answers::noNextEstimate(), unit);
-    if (!view.next)
-        return {};
-    const QString load = massWithUnit(*view.next, unit);
-    return view.nextIsMaximum ? EntryPage::tr("Next load %1,\na maximum attempt").arg(load)
-                              : EntryPage::tr("Next load %1").arg(load);
-}
-
-/// Where the next load comes from, and its share of the estimate.
-QString nextWhy(const SessionView& view) {
-    if (!view.next)
-        return {};
-    QStringList why;
-    if (const auto last = view.loadsLast(); !view.notLifted)
-        why << (std::ranges::find(last, *view.next) != last.end()
-                    ? EntryPage::tr("as last time")
-                    : EntryPage::tr("the same rise again"));
-    if (view.nextShare && view.nextShareWithin)
-        why << EntryPage::tr("%1 % (%2) of the estimated 1RM")
-                   .arg(number(*view.nextShare, 0), rangeText(*view.nextShareWithin, 0));
-    else if (view.nextShare)
-        why << EntryPage::tr("%1 % of the estimated 1RM").arg(number(*view.nextShare, 0));
-    return why.join(QStringLiteral("; "));
-}
 
 QWidget* column(QLabel* title, QWidget* table, QLayout* below) {
     auto* box = new QWidget;

@@ -68,6 +68,7 @@ protected:
 
 private:
     static constexpr int addDeviceItem = -1; // no device of a log has this key
+    static constexpr int leastPlace = 90;    // px, of its field
 
     void build();
     void connectFields();

@@ -297,11 +297,9 @@ void BlocksPage::showSessions() {
         rows.push_back({.cells = {day, whatWasMissing(session), whatWas(session)},
                         .explanation = whatWasMissing(session)});
     }
-    m_title->setText(
-        !m_athlete ? tr("Choose an athlete.")
-        : rows.empty()
-            ? tr("No sessions in this block.")
-            : tr("&Sessions of %1 in it").arg(QString(m_name).replace(u'&', QLatin1String("&&"))));
+    m_title->setText(!m_athlete     ? tr("Choose an athlete.")
+                     : rows.empty() ? tr("No sessions in this block.")
+                                    : tr("&Sessions of %1 in it").arg(asLabel(m_name)));
     m_sessionRows->setTable(sessionColumns(), std::move(rows), 9, 9);
     m_sessionTable->resizeRowsToContents();
 }

@@ -27,7 +27,7 @@ constexpr double dueText = 8.5, dueUnder = 7.5;
 
 void fillDue(Flow& flow, const answers::SquadDue& due, LoadUnit unit) {
     flow.text(DuePaper::tr("What is due on %1").arg(dateText(due.question.today)), pageFont(9));
-    flow.text(said(answers::dueWords(due), unit), headlineFont(14), 4);
+    flow.leading(said(answers::dueWords(due), unit), headlineFont(14), 4);
     if (!due.rows.empty()) {
         const double w = flow.width() / 523;
         flow.table({{110 * w}, {130 * w}, {70 * w}, {50 * w, Qt::AlignRight}, {163 * w}},
