@@ -288,7 +288,7 @@ void FitWalk::lookAtTable(const QString& place, const QTableView& table) {
                                 "season", "squad",   "sets",      "attemptsDone",
                                 "values", "tests",   "leftRight", "missing"};
     const bool inAny = std::ranges::any_of(
-        always, [&](const char* name) { return table.objectName() == QLatin1String(name); });
+        always, [&](const char* one) { return table.objectName() == QLatin1String(one); });
     if (inAny || (m_columns && readAcross))
         take(header.length() <= table.viewport()->width() + 1, place,
              QStringLiteral("%1: columns of %2 in %3, to be moved sideways")

@@ -152,7 +152,7 @@ void ChangeFigure::rescale() {
     const int parts = static_cast<int>(std::clamp(width / (5 * textSize()), 3.0, 12.0));
     const int rows = static_cast<int>(std::clamp(height / (2.4 * textSize()), 3.0, 8.0));
     // Room above for the readings' words.
-    const double room = (high - low) * std::min(0.5, 1.6 * textSize() / height);
+    const double room = (high - low) * std::min(0.5, 2.2 * textSize() / height);
     Scale y{.from = low - 0.4 * room, .to = high + room, .step = niceStep(high - low, rows)};
     setScales({.from = first - left, .to = last + margin, .step = niceStep(last - first, parts)},
               y);

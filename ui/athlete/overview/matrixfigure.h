@@ -49,7 +49,7 @@ struct MatrixCellFigure {
     QString figure{}; ///< "1.051"; empty without
     CellMark mark = CellMark::Figure;
     QString reading{}; ///< "better", "not comparable"; or the reason
-    QString brief{};   ///< instead of a reason that has no room: "no reading"
+    QString brief{};   ///< where there is no room for all: "no reading", "unclear, better?"
     QString words{};   ///< the reading in full: "unclear, leaning to better; clear from 0.055"
     QString before{};  ///< "against Autumn: held"; empty where that is the same question
     CellMark beforeMark = CellMark::Figure;

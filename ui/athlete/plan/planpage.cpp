@@ -120,7 +120,7 @@ void PlanPage::build() {
 
 void PlanPage::resizeEvent(QResizeEvent* event) {
     TaskPage::resizeEvent(event);
-    constexpr int lines = 17; // with what its marks are
+    constexpr int lines = 20; // with what its marks are
     m_chart->setMinimumHeight(pictureHeight(*this, lines));
     m_next->fitPicture(pictureHeight(*this));
 }

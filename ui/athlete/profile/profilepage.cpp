@@ -45,7 +45,7 @@ void ProfilePage::changeEvent(QEvent* event) {
 void ProfilePage::resizeEvent(QResizeEvent* event) {
     TaskPage::resizeEvent(event);
     m_figures->setCompact(height() < lowProfile);
-    constexpr int lines = 14; // lines, maxima and what they are called
+    constexpr int lines = 17; // lines, maxima and what they are called
     m_chart->setMinimumHeight(pictureHeight(*this, lines));
 }
 

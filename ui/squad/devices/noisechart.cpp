@@ -103,8 +103,8 @@ void NoiseChart::paintChart(QPainter& painter, const QRectF& target, const look:
     painter.setPen(ground.quiet);
     painter.drawText(
         QPointF(f.area.left(), f.area.top() - 0.7 * textSize),
-        NoiseChartWords::tr("points: of one set at that load, its own scatter with it; "
-                            "dashed: of a whole line"));
+        NoiseChartWords::tr("All athletes together. Points: of one set at that load, its "
+                            "own scatter with it; dashed: of a whole line."));
     if (m_data.inUse) {
         const double y = f.yOf(*m_data.inUse);
         painter.setPen(look::thresholdPen(ground));
