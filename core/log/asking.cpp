@@ -29,9 +29,7 @@ int folderOf(const fs::path& log) noexcept {
     try {
         std::error_code error;
         const fs::path file = fs::canonical(log, error);
-        return error ? -1
-                     : ::open(file.parent_path().c_str(),
-                              O_RDONLY | O_DIRECTORY | O_CLOEXEC); // NOLINT
+        return error ? -1 : ::open(file.parent_path().c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
     } catch (const std::exception&) {
         return -1;
     }
@@ -71,7 +69,7 @@ Asking::Asking(const fs::path& log) noexcept : m_folder(folderOf(log)) {
     if (m_folder < 0)
         return;
     struct flock lock = lockOn(byteOf(log), F_RDLCK); // many may wait
-    ::fcntl(m_folder, F_OFD_SETLK, &lock);            // NOLINT(cppcoreguidelines-pro-type-vararg)
+    ::fcntl(m_folder, F_OFD_SETLK, &lock);
 }
 
 Asking::~Asking() {
@@ -86,10 +84,7 @@ AskedFor::~AskedFor() {
 
 bool AskedFor::now() const noexcept {
     struct flock lock = lockOn(m_byte, F_WRLCK); // asked for only: never held
-    return m_folder >= 0 &&
-           ::fcntl(m_folder, F_OFD_GETLK, &lock) ==
-               0 && // NOLINT(cppcoreguidelines-pro-type-vararg)
-           lock.l_type != F_UNLCK;
+    return m_folder >= 0 && ::fcntl(m_folder, F_OFD_GETLK, &lock) == 0 && lock.l_type != F_UNLCK;
 }
 
 GivesWay::GivesWay(const Log& log) : m_log(log), m_asked(log.file()) {

@@ -120,9 +120,9 @@ public:
 
     /// Of one moment, which the caller holds. Whether no more than that many speak of what goes.
     bool read(std::size_t most) {
-        auto before = m_how.reads == Reads::Around
-                          ? desks::readAround(m_known, m_log, m_coming, most)
-                          : std::optional(desks::readDesk(m_known, m_log));
+        auto before = m_how.reads == Reads::Whole
+                          ? std::optional(desks::readDesk(m_known, m_log))
+                          : desks::readAround(m_known, m_log, m_coming, most);
         if (!before)
             return false;
         m_before = std::move(*before);
@@ -221,7 +221,7 @@ std::optional<desks::MergeReport> tryGreat(log::Log& log, Footing& footing,
 
 desks::MergeReport takeUnit(log::Log& log, Footing& footing, const std::vector<Arrived>& all,
                             const Places& places, const How& how, const Progress& progress) {
-    if (places.size() <= mostAtOnce || how.reads == Reads::Whole)
+    if (how.reads == Reads::Whole || (how.reads == Reads::Around && places.size() <= mostAtOnce))
         if (auto report = takeSmall(log, footing, all, places, how))
             return std::move(*report);
     for (Pauses pauses(log, how.patience, progress);; pauses.await())

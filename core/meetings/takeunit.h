@@ -14,8 +14,8 @@
 namespace slopebook::meetings {
 
 /// What of the log is read for what comes: what it may touch (desks/part.h). A test takes all of
-/// it, to hold the one against the other.
-enum class Reads { Around, Whole };
+/// it, or all as where it is much, to hold the one against the other.
+enum class Reads { Around, AroundAsMuch, Whole };
 /// Whether what is taken is what the store has.
 enum class InStore { Yes, NotYet };
 
