@@ -25,6 +25,7 @@
 #include <map>
 #include <random>
 #include <set>
+#include <utility>
 
 using namespace slopebook;
 using namespace slopebook::ui;
@@ -116,9 +117,20 @@ QString fault(const page::Flow& flow) {
 class TestPageBreaks : public QObject {
     Q_OBJECT
 
-    /// Every print of the window, of these athletes, and what it is.
-    static void eachPrint(const QString& language,
-                          const std::function<void(const QString&, const page::Print&)>& look) {
+    using Look = std::function<void(const QString&, const page::Print&)>;
+
+    static void lookAt(Workspace& work, const PageEntry& entry, const QString& name,
+                       const Look& look) {
+        work.showPage(entry.page);
+        const auto* paper = qobject_cast<const PaperTask*>(work.currentPage());
+        if (paper == nullptr)
+            return;
+        QTRY_VERIFY2_WITH_TIMEOUT(paper->canPrint(), entry.word, 60'000);
+        look(name, paper->pages());
+    }
+
+    /// Every print of the window, of these athletes and lifts, and what it is.
+    static void eachPrint(const QString& language, const Look& look) {
         const QTemporaryDir folder;
         const QString copy = folder.filePath(u"log.slopebook"_s);
         QVERIFY(QFile::copy(QStringLiteral(SLOPEBOOK_SAMPLE_LOG), copy));
@@ -138,22 +150,19 @@ class TestPageBreaks : public QObject {
                                         [&](const auto& one) { return one.value.name == name; })
                 ->id;
         };
+        std::map<QString, bool> looked;
         for (const char* who : {"Cora", "Ada"}) {
             const AthleteId athlete = called(log.athletes(), who);
             for (const char* lift : {"Bench pull", "Back squat"}) {
                 const QString name = QLatin1String(who) + u", "_s + QLatin1String(lift) + u": "_s;
                 work.choose(athlete, called(log.lifts(), lift));
-                int papers = 0;
                 for (const auto& entry : pages()) {
-                    work.showPage(entry.page);
-                    const auto* paper = qobject_cast<const PaperTask*>(work.currentPage());
-                    if (paper == nullptr)
-                        continue;
-                    QTRY_VERIFY2_WITH_TIMEOUT(paper->canPrint(), entry.word, 60'000);
-                    look(name + QLatin1String(entry.word), paper->pages());
-                    ++papers;
+                    const QString whose = (entry.ofAthlete ? QLatin1String(who) : u""_s) + u' ' +
+                                          (entry.ofLift ? QLatin1String(lift) : u""_s) + u' ' +
+                                          QLatin1String(entry.word);
+                    if (!std::exchange(looked[whose], true))
+                        lookAt(work, entry, whose, look);
                 }
-                QVERIFY(papers >= 5);
                 work.showPage(Page::Plan);
                 const auto* plan = qobject_cast<const PlanPage*>(work.currentPage());
                 QVERIFY(plan && plan->loads().plan());
@@ -299,7 +308,8 @@ private Q_SLOTS:
             flow.table({{50}, {50}, {spare}}, {{u"a"_s}, {u"b"_s}, {u"c"_s}}, {row, row},
                        page::pageFont(8));
             std::set<double> bottoms;
-            for (const test::PaintedText& text : painted(flow).front())
+            const auto pages = painted(flow);
+            for (const test::PaintedText& text : pages.front())
                 bottoms.insert(text.box.bottom());
             return bottoms.size();
         };
@@ -346,7 +356,7 @@ private Q_SLOTS:
                 ++prints;
             }
         });
-        QVERIFY(prints >= 60);
+        QVERIFY(prints >= 44);
     }
 };
 
