@@ -1012,6 +1012,14 @@
         <source>Bar: change against the chosen block with its %1 interval, thick %2, which decides “held”, in units of what matters; right is better. Grey: too small to matter. Dotted: what a bend may add. Hatched: not comparable. Arrow: runs on beyond the scale.</source>
         <translation>Balken: Änderung gegen den gewählten Block mit ihrem Intervall zu %1, dick zu %2, das über „gehalten“ entscheidet, in Einheiten der kleinsten bedeutsamen Änderung; rechts ist besser. Grau: zu klein, um zu zählen. Gepunktet: was eine Krümmung hinzutun kann. Schraffiert: nicht vergleichbar. Pfeil: geht über die Skala hinaus.</translation>
     </message>
+    <message>
+        <source>unclear, better?</source>
+        <translation>unklar, besser?</translation>
+    </message>
+    <message>
+        <source>unclear, worse?</source>
+        <translation>unklar, schlechter?</translation>
+    </message>
 </context>
 <context>
     <name>Menus</name>
@@ -1335,8 +1343,8 @@
         <translation>ganze Gerade</translation>
     </message>
     <message>
-        <source>points: of one set at that load, its own scatter with it; dashed: of a whole line</source>
-        <translation>Punkte: eines Satzes bei der Last, mit seiner eigenen Streuung; gestrichelt: einer ganzen Geraden</translation>
+        <source>All athletes together. Points: of one set at that load, its own scatter with it; dashed: of a whole line.</source>
+        <translation>Alle Athleten zusammen. Punkte: eines Satzes bei der Last, mit seiner eigenen Streuung; gestrichelt: einer ganzen Geraden.</translation>
     </message>
 </context>
 <context>
@@ -1551,6 +1559,10 @@
     <message>
         <source>What was done in the blocks</source>
         <translation>Was in den Blöcken getan wurde</translation>
+    </message>
+    <message>
+        <source>%1: notes on the overview</source>
+        <translation>%1: Anmerkungen zum Überblick</translation>
     </message>
 </context>
 <context>
@@ -1795,6 +1807,10 @@
     <message>
         <source>%1, these days only</source>
         <translation>%1, nur diese Tage</translation>
+    </message>
+    <message>
+        <source>%1: notes on the comparison</source>
+        <translation>%1: Anmerkungen zum Vergleich</translation>
     </message>
 </context>
 <context>
@@ -9342,6 +9358,10 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>What was done in the blocks</source>
         <translation>Was in den Blöcken getan wurde</translation>
+    </message>
+    <message>
+        <source>%1: notes on the whole season</source>
+        <translation>%1: Anmerkungen zur ganzen Saison</translation>
     </message>
 </context>
 <context>

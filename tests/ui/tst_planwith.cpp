@@ -25,8 +25,6 @@ using namespace slopebook::ui;
 
 namespace {
 
-constexpr int seasonToPlan = seasonLineAlone - 1;
-
 /// Ladders week by week, each with a repeat two days later; maxima: lifted the day between.
 struct DiceLog {
     Folder folder;

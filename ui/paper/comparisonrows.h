@@ -26,8 +26,8 @@ struct LoadRow {
         reading{};
     bool clear = false; ///< better, worse or held: bold is what is so
 };
-/// One row a load of Comparison::at; of blocks what all of a side come to. A load is marked "*" beyond the loads of both, "†" as a check
-/// load.
+/// One row a load of Comparison::at; of blocks what all of a side come to. A load is marked "*"
+/// beyond the loads of both, "†" as a check load.
 std::vector<LoadRow> loadRows(const answers::Comparison& comparison, LoadUnit unit);
 
 struct OneRmRow {

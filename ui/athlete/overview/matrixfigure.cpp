@@ -123,9 +123,9 @@ MatrixCellFigure cellFigure(const SeasonMatrix& matrix, const answers::MatrixRow
         shown.step = stepOf(row.measure, *cell.against);
         if (shown.mark == CellMark::NoReading)
             shown.brief = MatrixText::tr("no reading");
-        else if (const double leans = cell.against->read.leans(); leans != 0)
-            shown.brief = leans > 0 ? MatrixText::tr("unclear, better?")
-                                    : MatrixText::tr("unclear, worse?");
+        else if (const int leans = cell.against->read.leans(); leans != 0)
+            shown.brief =
+                leans > 0 ? MatrixText::tr("unclear, better?") : MatrixText::tr("unclear, worse?");
     }
     if (cell.before && (!cell.against || cell.before->from != cell.against->from)) {
         shown.beforeMark = markOf(row.measure, *cell.before);
