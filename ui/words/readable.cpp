@@ -38,6 +38,7 @@ std::optional<Date> dateFromText(const QString& written) {
 
 QString withWholeUnits(QString text) {
     text.replace(QLatin1String("m/s"), QStringLiteral("m/\u2060s"));
+    text.replace(QLatin1String(" %"), QStringLiteral("\u00a0%"));
     return text.replace(QStringLiteral("\u00b1 "), QStringLiteral("\u00b1\u00a0"));
 }
 
@@ -49,6 +50,7 @@ QString withWholeFigures(QString text) {
 QString asWritten(QString laidOut) {
     laidOut.replace(QStringLiteral("\u00a0m/\u2060s"), QStringLiteral(" m/s"));
     laidOut.remove(QChar(0x2060));
+    laidOut.replace(QStringLiteral("\u00a0%"), QStringLiteral(" %"));
     return laidOut.replace(QStringLiteral("\u00b1\u00a0"), QStringLiteral("\u00b1 "));
 }
 

@@ -16,6 +16,7 @@
 #include "ui/parts/sentence.h"
 #include "ui/parts/striptabs.h"
 #include "ui/parts/wayon.h"
+#include "ui/parts/wrappedpage.h"
 #include "ui/records/equipmentdialog.h"
 #include "ui/words/format.h"
 #include "ui/words/planwords.h"
@@ -89,7 +90,7 @@ void PlanPage::build() {
     split->setStretchFactor(0, 3);
     split->setStretchFactor(1, 2);
     split->setSizes({320, 200});
-    auto* loads = new QWidget;
+    auto* loads = new WrappedPage;
     auto* column = new QVBoxLayout(loads);
     column->addWidget(m_sentence);
     column->addWidget(m_way = new WayOn(*this, Place::Session));
