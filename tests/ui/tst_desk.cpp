@@ -382,9 +382,9 @@ private Q_SLOTS:
                                     .arg(window->width())
                                     .arg(window->height())));
             const TaskPage* page = window->workspace()->currentPage();
-            QVERIFY2(page->width() >= page->minimumSizeHint().width() &&
-                         page->height() >= page->minimumSizeHint().height(),
-                     entry.word);
+            QTRY_VERIFY2(page->width() >= page->minimumSizeHint().width() &&
+                             page->height() >= page->minimumSizeHint().height(),
+                         entry.word); // once its words have their width
         }
         window->workspace()->showPage(Page::Session);
         QCoreApplication::processEvents();

@@ -327,9 +327,9 @@ private Q_SLOTS:
                 qPrintable(QStringLiteral("%1 x %2").arg(window.width()).arg(window.height())));
             // What does not fit is scrolled to: the page itself is never squeezed.
             const TaskPage* page = window.workspace()->currentPage();
-            QVERIFY2(page->width() >= page->minimumSizeHint().width() &&
-                         page->height() >= page->minimumSizeHint().height(),
-                     entry.word);
+            QTRY_VERIFY2(page->width() >= page->minimumSizeHint().width() &&
+                             page->height() >= page->minimumSizeHint().height(),
+                         entry.word); // once its words have their width
         }
         keepPictures(window, QStringLiteral("small%1").arg(size.width()));
     }
