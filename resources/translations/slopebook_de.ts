@@ -337,6 +337,17 @@
     </message>
 </context>
 <context>
+    <name>Counts</name>
+    <message>
+        <source>1 session</source>
+        <translation>1 Einheit</translation>
+    </message>
+    <message>
+        <source>%1 sessions</source>
+        <translation>%1 Einheiten</translation>
+    </message>
+</context>
+<context>
     <name>DuePaper</name>
     <message>
         <source>What is due on %1</source>
@@ -931,14 +942,6 @@
 </context>
 <context>
     <name>MatrixText</name>
-    <message>
-        <source>1 session</source>
-        <translation>1 Einheit</translation>
-    </message>
-    <message>
-        <source>%1 sessions</source>
-        <translation>%1 Einheiten</translation>
-    </message>
     <message>
         <source>Against %1: no reading, %2.</source>
         <translation>Gegen %1: kein Befund, %2.</translation>
@@ -1783,14 +1786,6 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>1 session</source>
-        <translation>1 Einheit</translation>
-    </message>
-    <message>
-        <source>%1 sessions</source>
-        <translation>%1 Einheiten</translation>
     </message>
     <message>
         <source>%1 lines alone; change of these days only</source>
@@ -10401,14 +10396,6 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Later session or block</source>
         <translation>Spätere Einheit oder späterer Block</translation>
-    </message>
-    <message>
-        <source>1 session</source>
-        <translation>1 Einheit</translation>
-    </message>
-    <message>
-        <source>%1 sessions</source>
-        <translation>%1 Einheiten</translation>
     </message>
     <message>
         <source>Choose an athlete and a lift to compare two of their sessions or blocks.</source>

@@ -92,17 +92,7 @@ class TestGivingWay : public TwoDesks {
         log::Log log = log::Log::create(desk.file());
         const LiftId lift = log.add(Lift{.name = "Bench pull"});
         const AthleteId who = log.add(Athlete{.name = name});
-        std::vector<log::NewSession> made;
-        for (int i = 0; i < sessions; ++i) {
-            log::NewSession one{.head = {.athlete = who, .date = day(2020, 1, 1)}};
-            one.head.date = std::chrono::sys_days(one.head.date) + std::chrono::days(i);
-            one.conditions.push_back({.lift = lift, .conditions = {.surface = "boards"}});
-            for (int set = 1; set <= 10; ++set)
-                one.sets.push_back(
-                    {.lift = lift, .ordinal = set, .set = ladderSet(20 + set, {0.9})});
-            made.push_back(std::move(one));
-        }
-        log::addSessions(log, std::move(made));
+        log::addSessions(log, manySessions(who, lift, sessions));
     }
     /// The office's lift is in the store; hundreds of the rack's sets are of one that will be it.
     void prepare() {

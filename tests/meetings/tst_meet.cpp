@@ -34,6 +34,19 @@ class TestMeet : public TwoDesks {
         m_office->meet();
     }
 
+    /// A choice about what both wrote, which the store has as another squad's, is settled here.
+    void settleWhatAnotherSquadHas() {
+        m_rack->meet();
+        QCOMPARE(m_office->meet().taken.listed.size(), std::size_t(1));
+        Connection admin = m_world->as("admin");
+        admin.ask("UPDATE slopebook.atoms SET squad = $1 WHERE kind = 'conflict'",
+                  {store::uuidText(m_world->judo)});
+        {
+            log::Log log = m_office->open();
+            desks::settle(log, desks::openConflicts(log).front().uuid, desks::Choice::WhatLost);
+        }
+    }
+
 private Q_SLOTS:
     void initTestCase() { startStore(); }
     void init() {
@@ -209,15 +222,7 @@ private Q_SLOTS:
         };
         note(*m_rack, "from the floor");
         note(*m_office, "from blocks");
-        m_rack->meet();
-        QCOMPARE(m_office->meet().taken.listed.size(), std::size_t(1));
-        Connection admin = m_world->as("admin");
-        admin.ask("UPDATE slopebook.atoms SET squad = $1 WHERE kind = 'conflict'",
-                  {store::uuidText(m_world->judo)});
-        {
-            log::Log log = m_office->open();
-            desks::settle(log, desks::openConflicts(log).front().uuid, desks::Choice::WhatLost);
-        }
+        settleWhatAnotherSquadHas();
         MeetingReport report = m_office->meet();
         QCOMPARE(report.went, 1); // the lift
         QVERIFY(report.notTaken.empty());
@@ -233,15 +238,7 @@ private Q_SLOTS:
         bothJoined();
         setNote(*m_rack, "from the floor");
         setNote(*m_office, "from blocks");
-        m_rack->meet();
-        QCOMPARE(m_office->meet().taken.listed.size(), std::size_t(1));
-        Connection admin = m_world->as("admin");
-        admin.ask("UPDATE slopebook.atoms SET squad = $1 WHERE kind = 'conflict'",
-                  {store::uuidText(m_world->judo)});
-        {
-            log::Log log = m_office->open();
-            desks::settle(log, desks::openConflicts(log).front().uuid, desks::Choice::WhatLost);
-        }
+        settleWhatAnotherSquadHas();
         for (int i = 0; i < 2; ++i) {
             const MeetingReport report = m_office->meet();
             QCOMPARE(report.notTaken.size(), std::size_t(1));

@@ -18,16 +18,7 @@ constexpr std::int64_t fewRows = 6000;
 AthleteId addMany(log::Log& log, const std::string& name, int sessions) {
     const LiftId lift = log.lifts().front().id;
     const AthleteId who = log.add(Athlete{.name = name});
-    std::vector<log::NewSession> made;
-    for (int i = 0; i < sessions; ++i) {
-        log::NewSession one{.head = {.athlete = who, .date = day(2020, 1, 1)}};
-        one.head.date = std::chrono::sys_days(one.head.date) + std::chrono::days(i);
-        one.conditions.push_back({.lift = lift, .conditions = {.surface = "boards"}});
-        for (int set = 1; set <= 10; ++set)
-            one.sets.push_back({.lift = lift, .ordinal = set, .set = ladderSet(20 + set, {0.9})});
-        made.push_back(std::move(one));
-    }
-    const auto ids = log::addSessions(log, std::move(made));
+    const auto ids = log::addSessions(log, manySessions(who, lift, sessions));
     for (std::size_t i = 4; i < ids.size(); i += 5) {
         SessionHead head = log.session(ids[i]).head.value;
         head.repeatOf = ids[i - 1];

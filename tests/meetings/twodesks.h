@@ -4,6 +4,7 @@
 // DEVELOPERS.md, "A shared store".
 #pragma once
 
+#include "core/log/newsessions.h"
 #include "tests/meetings/meetingworld.h"
 
 #include <array>
@@ -14,6 +15,20 @@
 #include <tuple>
 
 namespace slopebook::test {
+
+/// Of ten sets each, day after day; with conditions.
+inline std::vector<log::NewSession> manySessions(AthleteId who, LiftId lift, int count) {
+    std::vector<log::NewSession> made;
+    for (int i = 0; i < count; ++i) {
+        log::NewSession one{.head = {.athlete = who, .date = day(2020, 1, 1)}};
+        one.head.date = std::chrono::sys_days(one.head.date) + std::chrono::days(i);
+        one.conditions.push_back({.lift = lift, .conditions = {.surface = "boards"}});
+        for (int set = 1; set <= 10; ++set)
+            one.sets.push_back({.lift = lift, .ordinal = set, .set = ladderSet(20 + set, {0.9})});
+        made.push_back(std::move(one));
+    }
+    return made;
+}
 
 class TwoDesks : public QObject {
 protected:

@@ -6,6 +6,7 @@
 #include "core/answers/sidefigures.h"
 #include "core/model/session.h"
 #include "ui/paper/pagewords.h"
+#include "ui/words/counts.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -103,10 +104,8 @@ QString sideText(const Comparison& c, bool later) {
     if (!c.ofSeveral())
         return sessionText((later ? c.to : c.from).session);
     const answers::BlockSide& side = later ? c.blocks->second : c.blocks->first;
-    const std::size_t count = side.sessions.size();
     return Page::tr("%1, %2").arg(QString::fromStdString(side.name),
-                                  count == 1 ? Page::tr("1 session")
-                                             : Page::tr("%1 sessions").arg(count));
+                                  sessionsText(static_cast<int>(side.sessions.size())));
 }
 
 std::vector<DayRow> dayRows(const Comparison& c, const PageHeader& h) {

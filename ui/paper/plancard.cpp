@@ -34,8 +34,7 @@ void addLoad(page::Flow& flow, const PlanCard& card, std::size_t at) {
         Card::tr("%1   %2").arg(planwords::loadText(load.built.exact, card.unit), workText(card)),
         page::pageFont(loadSize, true), 14, true);
     const QString bar = load.built.bar ? said(answers::barWords(*load.built.bar)) : QString();
-    QString putOn = said(answers::putOnWords(load.built));
-    putOn.replace(u" kg"_s, u"\u00a0kg"_s).replace(u" lb"_s, u"\u00a0lb"_s); // never on its own
+    const QString putOn = said(answers::putOnWords(load.built));
     flow.leading(bar.isEmpty() ? putOn : Card::tr("%1, each side: %2").arg(bar, putOn),
                  page::pageFont(putOnSize), 2, true);
     if (load.percent)

@@ -6,13 +6,17 @@
 
 namespace slopebook::ui {
 
-DownScroll::DownScroll(QWidget* inside) {
-    setWidget(inside);
-    setWidgetResizable(true);
-    setFrameShape(QFrame::NoFrame);
-    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    viewport()->setAutoFillBackground(false);
+void holdDownwards(QScrollArea& area, QWidget* inside) {
+    area.setWidget(inside);
+    area.setWidgetResizable(true);
+    area.setFrameShape(QFrame::NoFrame);
+    area.setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area.viewport()->setAutoFillBackground(false);
     inside->setAutoFillBackground(false);
+}
+
+DownScroll::DownScroll(QWidget* inside) {
+    holdDownwards(*this, inside);
 }
 
 QSize DownScroll::minimumSizeHint() const {

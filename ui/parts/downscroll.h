@@ -6,6 +6,9 @@
 
 namespace slopebook::ui {
 
+/// It scrolls that up and down only, and is seen through.
+void holdDownwards(QScrollArea& area, QWidget* inside);
+
 class DownScroll : public QScrollArea {
     Q_OBJECT
 public:

@@ -9,6 +9,7 @@
 #include "ui/parts/shortcombo.h"
 #include "ui/parts/sidekey.h"
 #include "ui/parts/wayon.h"
+#include "ui/words/counts.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -283,9 +284,8 @@ void ComparePage::offerBlocks(QComboBox* box) const {
         const auto found = questions::sessionsOf(side, m_blocks, m_about->sessions);
         if (found.sessions.empty() || box->findData(keyOf(side)) >= 0)
             return;
-        const auto count = found.sessions.size();
         const QString what =
-            name + u" \u00b7 "_s + (count == 1 ? tr("1 session") : tr("%1 sessions").arg(count));
+            name + u" \u00b7 "_s + sessionsText(static_cast<int>(found.sessions.size()));
         box->addItem(what, keyOf(side));
         box->setItemData(box->count() - 1, what, Qt::ToolTipRole);
     };

@@ -4,6 +4,7 @@
 #include "core/answers/method.h"
 #include "ui/paper/comparisonrows.h"
 #include "ui/parts/cautions.h"
+#include "ui/parts/downscroll.h"
 #include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
@@ -98,12 +99,7 @@ ComparisonView::ComparisonView(QWidget* parent)
     m_page = new QScrollArea;
     m_page->setAccessibleName(tr("Comparison"));
     m_page->setFocusPolicy(Qt::NoFocus);
-    m_page->setFrameShape(QFrame::NoFrame);
-    m_page->setWidgetResizable(true);
-    m_page->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_page->viewport()->setAutoFillBackground(false);
-    m_page->setWidget(page);
-    page->setAutoFillBackground(false);
+    holdDownwards(*m_page, page);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_page);
@@ -157,13 +153,8 @@ QScrollArea* ComparisonView::buildTables() {
     layout->addStretch(1);
     auto* scroll = new QScrollArea;
     scroll->setAccessibleName(tr("Tables and notes of the comparison"));
-    scroll->setWidget(inside);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    holdDownwards(*scroll, inside);
     scroll->setMinimumWidth(380);
-    scroll->viewport()->setAutoFillBackground(false);
-    inside->setAutoFillBackground(false);
     return scroll;
 }
 

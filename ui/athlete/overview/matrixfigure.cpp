@@ -3,6 +3,7 @@
 
 #include "core/answers/method.h"
 #include "core/answers/readingwords.h"
+#include "ui/words/counts.h"
 #include "ui/words/format.h"
 #include "ui/words/readable.h"
 #include "ui/words/said.h"
@@ -34,11 +35,6 @@ stats::Interval inUnits(const Measure& measure, const stats::Interval& range, do
     const double low = range.low / smallest;
     const double high = range.high / smallest;
     return measure.higherIsBetter ? stats::Interval{low, high} : stats::Interval{-high, -low};
-}
-
-QString sessionsText(int sessions) {
-    return sessions == 1 ? MatrixText::tr("1 session")
-                         : MatrixText::tr("%1 sessions").arg(sessions);
 }
 
 /// The short word of a cell; a reason where there is no reading.

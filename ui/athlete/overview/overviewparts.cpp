@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/overview/overviewparts.h"
 
+#include "ui/parts/downscroll.h"
 #include "ui/parts/sentence.h"
 
 #include <QLabel>
@@ -34,12 +35,7 @@ QLabel* titleLabel(const QString& words) {
 
 QScrollArea* scrolled(QWidget* inside) {
     auto* scroll = new QScrollArea;
-    scroll->setWidget(inside);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->viewport()->setAutoFillBackground(false);
-    inside->setAutoFillBackground(false);
+    holdDownwards(*scroll, inside);
     return scroll;
 }
 
