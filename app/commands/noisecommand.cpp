@@ -28,7 +28,9 @@ std::string text(const log::Log& log, const questions::NoiseGroup& group, const 
     if (group.device)
         title += ", " + group.deviceName;
     const Words cited = answers::citationOf(answers::asCited(group.inUse));
+    const Words rule = answers::ruleOfThumb(group.inUse);
     const std::string inUse = "In use: " + in.say(answers::inUseWords(group.inUse, 4)) + "\n" +
+                              (rule.empty() ? "" : in.say(rule) + "\n") +
                               (cited.empty() ? "" : in.say(asSentence(cited)) + "\n");
     if (group.noise)
         return title + "\n" + noiseText(log, *group.noise, in) + inUse + "\n";

@@ -19,13 +19,10 @@ bool surelySmall(const ReadChange& read) {
 
 namespace {
 
-Words withoutFigure(std::vector<Words> names) {
-    constexpr std::size_t mostNamed = 3;
-    if (names.size() <= mostNamed)
-        return say("without a figure: %1", listed(std::move(names)));
-    const std::size_t more = names.size() - mostNamed + 1;
-    names.resize(mostNamed - 1);
-    return say("without a figure: %1 and %2 more", listed(std::move(names)), more);
+/// Their names stand in the table, with the reason of each.
+Words withoutFigure(const std::vector<Words>& names) {
+    return names.size() == 1 ? say("without a figure: %1", names.front())
+                             : say("%1 without a figure", names.size());
 }
 
 } // namespace
@@ -45,7 +42,7 @@ Words batterySummary(const BatteryComparison& battery) {
     if (apart > 0)
         parts.push_back(say("not comparable: %1", apart));
     if (!none.empty())
-        parts.push_back(withoutFigure(std::move(none)));
+        parts.push_back(withoutFigure(none));
     if (parts.empty())
         return say("No test of the battery was done on either side.");
     const auto count = static_cast<int>(battery.forest.size());

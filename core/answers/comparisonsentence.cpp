@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/comparisonsentence.h"
 
+#include "core/answers/readingwords.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
@@ -191,9 +192,9 @@ Words untold(const Clause& c, Place place, const Places& places) {
 
 /// "+0.03 m/s (-0.02 to +0.08; a change is clear from 0.05 up)".
 Words tellingFigures(const Telling& t) {
-    return say("%1 m/s (%2 to %3; a change is clear from %4 up)", signedFigure(t.change, 2),
-               signedFigure(t.interval.low, 2), signedFigure(t.interval.high, 2),
-               figure(t.shows, 2));
+    return say("%1 m/s (%2 to %3; a change is clear from %4 up)", saidSpeed(t.change),
+               saidSpeed(t.interval.low), saidSpeed(t.interval.high),
+               clearFrom(t.shows, saidSpeedDecimals));
 }
 
 /// The clause with what its unclear stretch comes to, where that is known.

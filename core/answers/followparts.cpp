@@ -3,12 +3,14 @@
 
 #include "core/answers/comparisonnotes.h"
 #include "core/answers/datedspeeds.h"
+#include "core/answers/method.h"
 #include "core/model/phrases/answers.h"
 #include "core/stats/dunnett.h"
 
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <iterator>
 #include <memory>
 #include <utility>
 
@@ -115,6 +117,49 @@ std::vector<double> variancesOf(std::span<const LiftSession> sessions, const Var
     return all;
 }
 
+namespace {
+
+/// What was different around which days, told by what: another device has notes of its own.
+std::vector<Note> conditionsOfDays(const Follow& f, Devices devices) {
+    const Followed& base = f.sessions[f.baseline];
+    std::vector<std::pair<Words, std::vector<const Followed*>>> told;
+    for (const Followed& each : f.sessions) {
+        if (!each.change && !each.seenChange)
+            continue; // of the baseline, or nothing is said of it
+        std::vector<ConditionChange> changes =
+            conditionChanges(base.session.conditions, each.session.conditions, devices);
+        std::erase_if(changes, [](const ConditionChange& change) {
+            return change.what == ConditionChange::Of::Device;
+        });
+        if (changes.empty())
+            continue;
+        const Words under = underWords(changes);
+        const auto same = std::ranges::find(told, under, [](const auto& of) { return of.first; });
+        if (same != told.end())
+            same->second.push_back(&each);
+        else
+            told.push_back({under, {&each}});
+    }
+    std::vector<Note> notes;
+    for (const auto& [under, days] : told) {
+        const Words first = sessionWords(days.front()->session.date, days.front()->session.ordinal);
+        const std::size_t more = days.size() - 1;
+        notes.push_back(
+            {Note::Kind::ContextChanged,
+             more == 0   ? say("%1 was tested %2 than the baseline: part of its change may be that",
+                               first, under)
+             : more == 1 ? say("%1 and one more session were tested %2 than the baseline: part of "
+                               "their change may be that",
+                               first, under)
+                         : say("%1 and %3 more sessions were tested %2 than the baseline: part of "
+                               "their change may be that",
+                               first, under, more)});
+    }
+    return notes;
+}
+
+} // namespace
+
 std::vector<Note> followNotes(const Follow& f, const ComparisonSettings& settings, bool ofABlock) {
     std::vector<Note> notes;
     const Followed& base = f.sessions[f.baseline];
@@ -151,6 +196,7 @@ std::vector<Note> followNotes(const Follow& f, const ComparisonSettings& setting
         notes.push_back({Note::Kind::ContextChanged,
                          say("sessions that are not comparable are shown, and take no part in the "
                              "trend")});
+    std::ranges::move(conditionsOfDays(f, settings.devices), std::back_inserter(notes));
     if (f.trend && f.trend->interval)
         notes.push_back({Note::Kind::OfSeveral,
                          say("a trend takes days as alike, 0.5 from one to the next; where they "

@@ -126,7 +126,9 @@ Words blockLabel(const FollowedBlock& block) {
         return shortReading(read);
     if (read.reading == Reading::NoFigure)
         return {};
-    const Words by = signedFigure(read.besideInterval(), followDecimals);
+    const Words by = saidSpeed(read.besideInterval());
+    if (const int alone = read.clearAlone(); alone != 0)
+        return alone > 0 ? say("%1 unclear, better alone", by) : say("%1 unclear, worse alone", by);
     return read.leans() > 0   ? say("%1 unclear, leaning to better", by)
            : read.leans() < 0 ? say("%1 unclear, leaning to worse", by)
                               : say("%1 %2", by, readingWords(read.reading));
@@ -173,9 +175,8 @@ Words latestAgainst(const Followed& last, bool isBaseline, const Words& base) {
         return say("%1 against %2: no figure.", dayOfSession(last), base);
     const ReadChange& read = last.change->read;
     return say("%1 against %2: %3 m/s (%4 to %5), %6.", dayOfSession(last), base,
-               signedFigure(read.besideInterval(), followDecimals),
-               signedFigure(read.interval.low, followDecimals),
-               signedFigure(read.interval.high, followDecimals), speedReading(read));
+               saidSpeed(read.besideInterval()), saidSpeed(read.interval.low),
+               saidSpeed(read.interval.high), speedReading(read));
 }
 
 } // namespace
@@ -197,9 +198,8 @@ Words dayAloneWords(const FollowedSeason& season, const Followed& session) {
     if (read.reading == Reading::NoFigure)
         return {};
     return asSentence(say("%1 alone: %2 m/s (%3 to %4), %5", dayOfSession(session),
-                          signedFigure(read.besideInterval(), followDecimals),
-                          signedFigure(read.interval.low, followDecimals),
-                          signedFigure(read.interval.high, followDecimals), speedReading(read)));
+                          saidSpeed(read.besideInterval()), saidSpeed(read.interval.low),
+                          saidSpeed(read.interval.high), speedReading(read)));
 }
 
 Words trendWords(const Follow& follow, double level) {

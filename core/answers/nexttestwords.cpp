@@ -2,6 +2,7 @@
 #include "core/answers/nexttestwords.h"
 
 #include "core/answers/figures.h"
+#include "core/answers/readingwords.h"
 #include "core/model/phrases/answers.h"
 
 #include <vector>
@@ -37,7 +38,7 @@ Words canShowWords(const LadderForecast& ladder, bool byOneRm) {
     std::vector<Words> all;
     for (const ChangeForecast& change : ladder.changes) {
         const double bend = change.bend.width() / 2;
-        const Words from = figure(change.reading, 3);
+        const Words from = clearFrom(change.reading, saidSpeedDecimals);
         all.push_back(bend >= leastShownSpeed
                           ? say("at %1 changes from %2 m/s up, of which the bend takes %3",
                                 change.load, from, figure(bend, 3))

@@ -46,7 +46,10 @@ Words leaningReading(Reading reading, int leans) {
 }
 
 Words leaningReading(const ReadChange& read) {
-    return leaningReading(read.reading, read.leans());
+    const int alone = read.clearAlone();
+    return alone > 0   ? say("unclear, better alone")
+           : alone < 0 ? say("unclear, worse alone")
+                       : leaningReading(read.reading, read.leans());
 }
 
 void setUnder(ReadChange& read, const Under& under) {
@@ -61,7 +64,7 @@ void setUnder(ReadChange& read, const Under& under) {
 namespace {
 
 Words sized(const ReadChange& read, int decimals) {
-    if (read.leans() != 0)
+    if (read.reading == Reading::Unclear)
         return leaningReading(read);
     if (!read.smallest || (read.reading != Reading::Better && read.reading != Reading::Worse))
         return readingWords(read.reading);
@@ -76,7 +79,7 @@ Words sized(const ReadChange& read, int decimals) {
 }
 
 Words sized(const ReadChange& read) {
-    if (read.leans() != 0)
+    if (read.reading == Reading::Unclear)
         return leaningReading(read);
     if (read.reading != Reading::Better && read.reading != Reading::Worse)
         return readingWords(read.reading);
@@ -127,6 +130,12 @@ int ReadChange::leans() const {
         return 0;
     const int up = at80->low > 0 ? 1 : at80->high < 0 ? -1 : 0;
     return higherIsBetter ? up : -up;
+}
+
+int ReadChange::clearAlone() const {
+    if (reading != Reading::Unclear || !byItself)
+        return 0;
+    return *byItself == Reading::Better ? 1 : *byItself == Reading::Worse ? -1 : 0;
 }
 
 double ReadChange::besideInterval() const {

@@ -78,6 +78,10 @@ struct ReadChange {
     /// At 80 %, with the same parts; where an unclear change's excludes zero it leans.
     std::optional<stats::Interval> at80 = {};
     bool higherIsBetter = true;
+    /// Where it is read together with others, which asks for more: what it is by itself.
+    std::optional<Reading> byItself = {};
+    /// +1 or -1 where it is better or worse by itself and unclear together with others; else 0.
+    int clearAlone() const;
     /// +1 or -1 where the reading is unclear and leans to better or to worse; else 0.
     int leans() const;
     /// The change as words and marks have it beside the interval: the middle of the interval where
@@ -91,6 +95,7 @@ struct ReadChange {
 Words shortReading(const ReadChange& read);
 /// A reading with where an unclear change leans: +1 to better, -1 to worse, else 0.
 Words leaningReading(Reading reading, int leans);
+/// The same, or what it is alone: "unclear, better alone".
 Words leaningReading(const ReadChange& read);
 /// A reading with what was different around it: "better, on another surface"; "not comparable".
 /// What is unclear stays as it is: the sentence and the notes tell of it.

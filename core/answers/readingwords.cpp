@@ -3,6 +3,8 @@
 
 #include "core/model/phrases/answers.h"
 
+#include <cmath>
+
 namespace slopebook::answers {
 
 namespace {
@@ -13,11 +15,23 @@ bool unclearWithFigures(const ReadChange& read) {
 
 } // namespace
 
+Words saidSpeed(double change) {
+    const bool vanishes = std::abs(change) < std::pow(10, -saidSpeedDecimals) / 2;
+    return signedFigure(change, vanishes ? saidSpeedDecimals + 1 : saidSpeedDecimals);
+}
+
+Words clearFrom(double shows, int decimals) {
+    // 0.07 in binary digits is a hair more than 0.07, and not to be said as 0.08
+    constexpr double hair = 1e-9;
+    const double ofLast = std::pow(10, decimals);
+    return figure(std::ceil(shows * ofLast - hair) / ofLast, decimals);
+}
+
 Words speedReading(const ReadChange& read) {
     const Words reading = readingWords(read, 3);
-    return unclearWithFigures(read)
-               ? say("%1: a change is clear from %2 m/s up", reading, figure(read.shows(), 3))
-               : reading;
+    return unclearWithFigures(read) ? say("%1: a change is clear from %2 m/s up", reading,
+                                          clearFrom(read.shows(), saidSpeedDecimals))
+                                    : reading;
 }
 
 Words maxReading(const ReadChange& read) {
@@ -29,8 +43,9 @@ Words maxReading(const ReadChange& read) {
 
 Words speedCell(const ReadChange& read) {
     const Words reading = readingWords(read, 3);
-    return unclearWithFigures(read) ? say("%1; clear from %2", reading, figure(read.shows(), 3))
-                                    : reading;
+    return unclearWithFigures(read)
+               ? say("%1; clear from %2", reading, clearFrom(read.shows(), saidSpeedDecimals))
+               : reading;
 }
 
 Words maxCell(const ReadChange& read) {
@@ -43,7 +58,7 @@ Words maxCell(const ReadChange& read) {
 Words sizedCell(const ReadChange& read, int decimals) {
     const Words reading = sizedReading(read);
     return unclearWithFigures(read)
-               ? say("%1; clear from %2", reading, figure(read.shows(), decimals))
+               ? say("%1; clear from %2", reading, clearFrom(read.shows(), decimals))
                : reading;
 }
 

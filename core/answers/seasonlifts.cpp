@@ -272,13 +272,19 @@ private:
             return change;
         }
         ChangeUncertainty& u = pair->uncertainty;
-        u.critical = critical;
         const BlockSettings settings =
             m_lift.settings(m_lift.blocks[from].sessions.back(), m_lift.blocks[to].sessions.back());
-        if (m_asked.load)
-            readSpeed(change, u, settings.with, row);
-        else
-            readMax(change, u, settings.with, row);
+        u.critical = stats::tOf;
+        const auto alone = readOf(u, settings.with);
+        u.critical = critical;
+        if (const auto together = readOf(u, settings.with)) {
+            change.read = *together;
+            change.read.byItself = alone->reading;
+            row.smallest = together->smallest;
+            tellChance(change, u);
+        } else {
+            change.why = say("no day has a line that reaches a max");
+        }
         setUnder(change.read, pair->under);
         if (!pair->under.notComparable.empty()) {
             change.why = say("not comparable: %1", pair->under.notComparable);
@@ -287,37 +293,32 @@ private:
         return change;
     }
 
-    void readSpeed(CellChange& change, const ChangeUncertainty& u, const ComparisonSettings& with,
-                   MatrixRow& row) const {
-        const auto own = with.smallestAt.find(*m_asked.load);
-        const auto smallest =
-            own != with.smallestAt.end() ? std::optional(own->second) : with.smallestVelocity;
-        const double x = m_asked.at;
-        const ChangeParts parts = u.at(x);
-        change.read = readWithBend(
-            u.change(x), [&](double level) { return std::optional(u.straight(x, level)); },
-            parts.bend, m_source.level, smallest);
-        change.byChance = chanceOfNothing(m_family, parts, change.read.interval);
-        change.p = pOfNothing(m_family, parts, change.read.change);
-        row.smallest = smallest;
+    /// By the critical value that u holds; nothing where no day has a line that reaches a max.
+    std::optional<ReadChange> readOf(const ChangeUncertainty& u,
+                                     const ComparisonSettings& with) const {
+        const double at = m_asked.at;
+        if (m_asked.load) {
+            const auto own = with.smallestAt.find(*m_asked.load);
+            return readWithBend(
+                u.change(at), [&](double level) { return std::optional(u.straight(at, level)); },
+                u.at(at).bend, m_source.level,
+                own != with.smallestAt.end() ? std::optional(own->second) : with.smallestVelocity);
+        }
+        const auto before = u.maxOfEarlier(at), after = u.maxOfLater(at);
+        if (!before || !after)
+            return std::nullopt;
+        return readWithBend(
+            *after - *before, [&](double level) { return u.maxStraight(at, level); },
+            u.ofMax(at).bend, m_source.level, with.smallestOneRm);
     }
 
-    void readMax(CellChange& change, const ChangeUncertainty& u, const ComparisonSettings& with,
-                 MatrixRow& row) const {
-        const auto before = u.maxOfEarlier(m_asked.at), after = u.maxOfLater(m_asked.at);
-        if (!before || !after) {
-            change.why = say("no day has a line that reaches a max");
-            return;
-        }
-        const ChangeParts parts = u.ofMax(m_asked.at);
-        change.read = readWithBend(
-            *after - *before, [&](double level) { return u.maxStraight(m_asked.at, level); },
-            parts.bend, m_source.level, with.smallestOneRm);
-        row.smallest = with.smallestOneRm;
+    void tellChance(CellChange& change, const ChangeUncertainty& u) const {
         if (change.read.reading == Reading::NoFigure) {
-            change.why = say("a slope is not certain enough to bound the change");
+            if (!m_asked.load)
+                change.why = say("a slope is not certain enough to bound the change");
             return;
         }
+        const ChangeParts parts = m_asked.load ? u.at(m_asked.at) : u.ofMax(m_asked.at);
         change.byChance = chanceOfNothing(m_family, parts, change.read.interval);
         change.p = pOfNothing(m_family, parts, change.read.change);
     }

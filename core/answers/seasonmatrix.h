@@ -56,6 +56,8 @@ struct CellChange {
     double byChance = 0;
     /// How likely a change as large is of nothing, by one look; 1 where there is no reading.
     double p = 1;
+    /// Better or worse still where all readings of the season are one question (Holm's rule).
+    bool stands = false;
     bool comparable() const { return read.notComparable.empty(); }
 };
 

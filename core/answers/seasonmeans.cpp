@@ -31,14 +31,19 @@ public:
         }
         ChangeParts parts;
         parts.day = {varianceOfMeans(noise->sd, a.days, b.days), noise->df};
-        const auto interval = [&](double level) {
-            const double half = std::sqrt(squaredHalfWidth(parts, critical(level)));
-            return stats::Interval{change.read.change - half, change.read.change + half};
+        const double found = change.read.change;
+        const auto readBy = [&](const CriticalOf& by) {
+            const auto interval = [&](double level) {
+                const double half = std::sqrt(squaredHalfWidth(parts, by(level)));
+                return stats::Interval{found - half, found + half};
+            };
+            ReadChange each = read(found, interval(m_level), interval(equivalenceLevel(m_level)),
+                                   m_row.smallest, m_row.measure.higherIsBetter);
+            each.at80 = interval(leaningLevel);
+            return each;
         };
-        change.read =
-            read(change.read.change, interval(m_level), interval(equivalenceLevel(m_level)),
-                 m_row.smallest, m_row.measure.higherIsBetter);
-        change.read.at80 = interval(leaningLevel);
+        change.read = readBy(critical);
+        change.read.byItself = readBy(stats::tOf).reading;
         setUnder(change.read, under);
         if (!under.notComparable.empty()) {
             change.why = say("not comparable: %1", under.notComparable);

@@ -2,6 +2,7 @@
 // What is said of a season's matrix.
 #include "core/answers/figures.h"
 #include "core/answers/method.h"
+#include "core/answers/readingwords.h"
 #include "core/answers/story.h"
 #include "core/answers/toldreadings.h"
 #include "core/model/periodwords.h"
@@ -17,18 +18,23 @@ namespace {
 
 constexpr std::size_t mostNamed = 3;
 
-/// "+0.049 m/s", "+2.3 kg", "-0.5".
+bool ofSpeed(const Measure& measure) {
+    return measure.kind == Measure::Kind::Speed;
+}
+
+/// "+0.05 m/s", "+2.3 kg", "-0.5".
 Words amount(const Measure& measure, double value) {
     if (measure.isMass())
         return massWords(value, asChange);
-    const Words by = signedFigure(value, measure.decimals);
+    const Words by = ofSpeed(measure) ? saidSpeed(value) : signedFigure(value, measure.decimals);
     return measure.unit.empty() ? by : say("%1 %2", by, measure.unit);
 }
 
-Words bareAmount(const Measure& measure, double value) {
+/// From what size on it is clear.
+Words clearAmount(const Measure& measure, double value) {
     if (measure.isMass())
         return massWords(value, asEstimate);
-    const Words by = figure(value, measure.decimals);
+    const Words by = clearFrom(value, ofSpeed(measure) ? saidSpeedDecimals : measure.decimals);
     return measure.unit.empty() ? by : say("%1 %2", by, measure.unit);
 }
 
@@ -41,7 +47,10 @@ Words withFigures(const Words& words, const Measure& measure, const ReadChange& 
                                   : say("%1 (%2; tested %3)", words, change, read.under);
     }
     const Words by = amount(measure, read.besideInterval());
-    const Words shows = bareAmount(measure, read.shows());
+    const Words shows = clearAmount(measure, read.shows());
+    if (const int alone = read.clearAlone(); alone != 0)
+        return alone > 0 ? say("%1 (better alone: %2; clear from %3)", words, by, shows)
+                         : say("%1 (worse alone: %2; clear from %3)", words, by, shows);
     return read.leans() > 0   ? say("%1 (leaning to better: %2; clear from %3)", words, by, shows)
            : read.leans() < 0 ? say("%1 (leaning to worse: %2; clear from %3)", words, by, shows)
                               : say("%1 (%2; clear from %3)", words, by, shows);
@@ -58,29 +67,42 @@ constexpr Told readings[]{
     {Reading::Unclear, "unclear: %1", "unclear: %1 and %2 more"},
 };
 
+/// Of what is unclear the most telling one is enough.
 Words toldAs(const Told& told, std::vector<Words> names) {
-    if (names.size() <= mostNamed)
+    const std::size_t most = told.reading == Reading::Unclear ? mostNamed - 1 : mostNamed;
+    if (names.size() <= most)
         return say(told.few, listed(std::move(names)));
-    const std::size_t more = names.size() - mostNamed + 1;
-    names.resize(mostNamed - 1);
+    const std::size_t more = names.size() - most + 1;
+    names.resize(most - 1);
     return say(told.many, listed(std::move(names)), more);
 }
 
 } // namespace
 
+NamedReading namedReading(const Words& name, const Measure& measure, const CellChange& change) {
+    NamedReading named = namedReading(name, measure, change.read);
+    if (change.stands)
+        named.name = say("%1, standing among all", named.name);
+    return named;
+}
+
 NamedReading namedReading(const Words& name, const Measure& measure, const ReadChange& read) {
     return {.reading = read.reading,
             .name = withFigures(name, measure, read),
-            .leans = read.leans() != 0};
+            .leans = read.leans() != 0,
+            .alone = read.clearAlone() != 0};
 }
 
 std::vector<Words> toldReadings(const std::vector<NamedReading>& all) {
     std::vector<Words> told;
     for (const Told& each : readings) {
         std::vector<Words> names;
-        for (const bool leaning : {true, false}) // what leans is told before what leans nowhere
+        // what is clear alone is told before what leans, and that before what leans nowhere
+        for (const int telling : {2, 1, 0})
             for (const NamedReading& named : all)
-                if (named.reading == each.reading && named.leans == leaning)
+                if (named.reading == each.reading && telling == (named.alone   ? 2
+                                                                 : named.leans ? 1
+                                                                               : 0))
                     names.push_back(named.name);
         if (!names.empty())
             told.push_back(toldAs(each, std::move(names)));
@@ -104,9 +126,10 @@ Words seasonSentence(const SeasonMatrix& matrix) {
     if (!last)
         return say("No measure was made in two of these blocks: nothing can be compared.");
     std::vector<NamedReading> named;
-    for (const MatrixRow& row : matrix.rows)
-        if (const auto& change = row.cells[*last].against)
-            named.push_back(namedReading(measureWords(row.measure), row.measure, change->read));
+    for (const bool standing : {true, false}) // what stands among all is told first
+        for (const MatrixRow& row : matrix.rows)
+            if (const auto& change = row.cells[*last].against; change && change->stands == standing)
+                named.push_back(namedReading(measureWords(row.measure), row.measure, *change));
     std::vector<Words> clausesOf = toldReadings(named);
     int apart = 0;
     for (const MatrixRow& row : matrix.rows)
@@ -124,22 +147,43 @@ Words seasonSentence(const SeasonMatrix& matrix) {
                           heldAgainst(matrix.allAtOnce()), clauses(std::move(clausesOf))));
 }
 
-/// How many of the readings stand where all of them are one family.
-int standingByHolm(const SeasonMatrix& matrix) {
+/// Marks the readings that stand where all of them are one family.
+void markStanding(SeasonMatrix& matrix) {
     std::vector<double> p;
-    std::vector<bool> read;
-    for (const MatrixRow& row : matrix.rows)
-        for (const MatrixCell& cell : row.cells)
+    std::vector<CellChange*> read;
+    for (MatrixRow& row : matrix.rows)
+        for (MatrixCell& cell : row.cells)
             if (cell.against && cell.against->read.reading != Reading::NoFigure) {
                 p.push_back(cell.against->p);
-                read.push_back(cell.against->read.reading == Reading::Better ||
-                               cell.against->read.reading == Reading::Worse);
+                read.push_back(&*cell.against);
             }
     const auto adjusted = stats::holm(p);
-    int count = 0;
     for (std::size_t i = 0; i < p.size(); ++i)
-        count += read[i] && adjusted[i] < 1 - matrix.level ? 1 : 0;
-    return count;
+        read[i]->stands =
+            adjusted[i] < 1 - matrix.level &&
+            (read[i]->read.reading == Reading::Better || read[i]->read.reading == Reading::Worse);
+}
+
+/// "Taken all as one question (Holm's rule), these stand: Jump squat at 40 kg in Spring."
+Words standingWords(const SeasonMatrix& matrix, bool severalBlocks) {
+    std::vector<Words> names;
+    for (const MatrixRow& row : matrix.rows)
+        for (std::size_t block = 0; block < row.cells.size(); ++block)
+            if (const auto& change = row.cells[block].against; change && change->stands) {
+                const Words name = measureWords(row.measure);
+                names.push_back(severalBlocks ? say("%1 in %2", name,
+                                                    periodWords(matrix.blocks[block].block.name))
+                                              : name);
+            }
+    if (names.empty())
+        return say("Taken all as one question (Holm's rule), none of them stands.");
+    if (names.size() <= mostNamed)
+        return say("Taken all as one question (Holm's rule), these stand: %1.",
+                   clauses(std::move(names)));
+    const std::size_t more = names.size() - mostNamed + 1;
+    names.resize(mostNamed - 1);
+    return say("Taken all as one question (Holm's rule), these stand: %1 and %2 more.",
+               clauses(std::move(names)), more);
 }
 
 Words chanceWords(const SeasonMatrix& matrix) {
@@ -160,12 +204,12 @@ Words chanceWords(const SeasonMatrix& matrix) {
         }
     if (each.size() > 1)
         return say("%1 of %2 readings against %3 are better or worse (%4); chance alone gives %5. "
-                   "With all of them as one question (Holm's rule) %6 stand.",
+                   "%6",
                    found, judged, periodWords(matrix.blocks[matrix.chosen].block.name),
-                   listed(std::move(each)), figure(matrix.byChance(), 1), standingByHolm(matrix));
-    return say("%1 of %2 readings are better or worse; chance alone gives %3. With all of them as "
-               "one question (Holm's rule) %4 stand.",
-               found, judged, figure(matrix.byChance(), 1), standingByHolm(matrix));
+                   listed(std::move(each)), figure(matrix.byChance(), 1),
+                   standingWords(matrix, true));
+    return say("%1 of %2 readings are better or worse; chance alone gives %3. %4", found, judged,
+               figure(matrix.byChance(), 1), standingWords(matrix, false));
 }
 
 /// Whether a change differs, as it is shown, from the difference of the figures that it stands by.
@@ -236,6 +280,7 @@ std::vector<Note> seasonNotes(const SeasonMatrix& matrix) {
 } // namespace
 
 void tellSeason(SeasonMatrix& matrix) {
+    markStanding(matrix);
     matrix.sentence = seasonSentence(matrix);
     matrix.chance = chanceWords(matrix);
     for (Note& note : seasonNotes(matrix))

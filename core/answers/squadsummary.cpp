@@ -3,11 +3,15 @@
 
 #include "core/answers/comparisonsentence.h"
 #include "core/answers/figures.h"
+#include "core/answers/meansofdays.h"
 #include "core/answers/noise.h"
+#include "core/answers/readingwords.h"
 #include "core/answers/sources.h"
 #include "core/model/phrases/answers.h"
+#include "core/stats/quantiles.h"
 
 #include <cmath>
+#include <numbers>
 
 namespace slopebook::answers {
 
@@ -79,6 +83,27 @@ Words inUseWords(const DayNoise& noise, int decimals) {
     if (noise.pairs > 0 && found < 0.5 * std::pow(10, -decimals)) // no SD of 0.000: it is the
         return say("none found beyond the scatter within a day (%1)", sourceOf(noise)); // scatter
     return say("%1 m/s day to day (%2)", figure(found, decimals), sourceOf(noise));
+}
+
+Words ruleOfThumb(const DayNoise& noise, double level) {
+    constexpr int several = 3;
+    if (noise.origin == DayNoise::Origin::None || !(noise.variance.value > 0))
+        return {};
+    const double t = stats::tCritical(level, noise.variance.df),
+                 sd = std::sqrt(noise.variance.value);
+    const auto from = [&](int tests) {
+        return clearFrom(t * std::sqrt(varianceOfMeans(sd, tests, tests)) * std::numbers::sqrt2,
+                         saidSpeedDecimals);
+    };
+    return say("Rule of thumb: from one test to another a speed at a load has changed clearly from "
+               "about %1 m/s up, of %2 tests against %2 from about %3.",
+               from(1), several, from(several));
+}
+
+Words ruleOfThumbLimits() {
+    return say("Where blocks are read, their days count as repeats too, and the noise is a little "
+               "other; all blocks read at once ask for more. Beside a reading stands its own "
+               "figure.");
 }
 
 Words noSpreadWords() {

@@ -26,6 +26,12 @@ Words noAgreementWords();
 /// The day-to-day noise in use and where it comes from, with so many decimals: "0.030 m/s day to
 /// day (published, not yours)".
 Words inUseWords(const DayNoise& noise, int decimals);
+/// What that comes to: from what size on a change between two single tests is clear, and one
+/// between three and three, by the days alone (method: tests/README.md, 'Seasons'); nothing where
+/// no noise is known.
+Words ruleOfThumb(const DayNoise& noise, double level = 0.95);
+/// Why a reading says another figure than the rule.
+Words ruleOfThumbLimits();
 /// That repeat tests which all differ alike are no error of zero.
 Words noSpreadWords();
 /// What a repeat test is, and from how many on whose noise is used.

@@ -1023,6 +1023,10 @@
         <source>unclear, worse?</source>
         <translation>unklar, schlechter?</translation>
     </message>
+    <message>
+        <source>It stands among all readings.</source>
+        <translation>Er bleibt unter allen Befunden.</translation>
+    </message>
 </context>
 <context>
     <name>Menus</name>
@@ -1619,6 +1623,11 @@
         <source>%1 (%2)</source>
         <comment>a figure, its block</comment>
         <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1, against %2</source>
+        <comment>a reading, its block</comment>
+        <translation>%1, gegen %2</translation>
     </message>
 </context>
 <context>
@@ -7008,10 +7017,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>ohne Zahl: %1</translation>
     </message>
     <message>
-        <source>without a figure: %1 and %2 more</source>
-        <translation>ohne Zahl: %1 und %2 weitere</translation>
-    </message>
-    <message>
         <source>a UUID, such as 6ba7b810-9dad-11d1-80b4-00c04fd430c8</source>
         <translation>eine UUID wie 6ba7b810-9dad-11d1-80b4-00c04fd430c8</translation>
     </message>
@@ -8012,10 +8017,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>eigener Wert des Athleten: %1 Wiederholungen, darunter Tage desselben Blocks</translation>
     </message>
     <message>
-        <source>%1 of %2 readings against %3 are better or worse (%4); chance alone gives %5. With all of them as one question (Holm&apos;s rule) %6 stand.</source>
-        <translation>%1 von %2 Befunden gegen %3 sind besser oder schlechter (%4); der Zufall allein gibt %5. Alle als eine einzige Frage genommen (Regel von Holm), bleiben %6.</translation>
-    </message>
-    <message>
         <source>all steps at once</source>
         <translation>alle Schritte zugleich</translation>
     </message>
@@ -8026,10 +8027,6 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>The best ladder can be expected to give the estimated 1RM to ± %1, were lines straight.</source>
         <translation>Von der besten Leiter ist zu erwarten, dass sie das geschätzte 1RM auf ± %1 genau liefert, wären Geraden gerade.</translation>
-    </message>
-    <message>
-        <source>%1 of %2 readings are better or worse; chance alone gives %3. With all of them as one question (Holm&apos;s rule) %4 stand.</source>
-        <translation>%1 von %2 Befunden sind besser oder schlechter; der Zufall allein gibt %3. Alle als eine einzige Frage genommen (Regel von Holm), bleiben %4.</translation>
     </message>
     <message>
         <source>%1 was lifted that day: its max is no less</source>
@@ -8082,6 +8079,78 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>What is one thing here and in the store is put together in one go, which gives way to what is entered: it waits until nothing is entered for %1 s. Nothing is lost; the next meeting tries it again.</source>
         <translation>Was hier und im Speicher eines ist, wird in einem Zug zusammengelegt, der dem Eintragen den Vortritt lässt: Er wartet, bis %1 s lang nichts eingetragen wird. Verloren geht nichts; der nächste Abgleich versucht es wieder.</translation>
+    </message>
+    <message>
+        <source>unclear, better alone</source>
+        <translation>unklar, allein besser</translation>
+    </message>
+    <message>
+        <source>unclear, worse alone</source>
+        <translation>unklar, allein schlechter</translation>
+    </message>
+    <message>
+        <source>%1 was tested %2 than the baseline: part of its change may be that</source>
+        <translation>%1 wurde anders getestet als der Bezug (%2): Ein Teil der Änderung kann daran liegen</translation>
+    </message>
+    <message>
+        <source>%1 and one more session were tested %2 than the baseline: part of their change may be that</source>
+        <translation>%1 und eine weitere Einheit wurden anders getestet als der Bezug (%2): Ein Teil der Änderung kann daran liegen</translation>
+    </message>
+    <message>
+        <source>%1 and %3 more sessions were tested %2 than the baseline: part of their change may be that</source>
+        <translation>%1 und %3 weitere Einheiten wurden anders getestet als der Bezug (%2): Ein Teil der Änderung kann daran liegen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 readings against %3 are better or worse (%4); chance alone gives %5. %6</source>
+        <translation>%1 von %2 Befunden gegen %3 sind besser oder schlechter (%4); der Zufall allein gibt %5. %6</translation>
+    </message>
+    <message>
+        <source>%1 unclear, better alone</source>
+        <translation>%1 unklar, allein besser</translation>
+    </message>
+    <message>
+        <source>%1 unclear, worse alone</source>
+        <translation>%1 unklar, allein schlechter</translation>
+    </message>
+    <message>
+        <source>Rule of thumb: from one test to another a speed at a load has changed clearly from about %1 m/s up, of %2 tests against %2 from about %3.</source>
+        <translation>Faustregel: von einem Test zum anderen hat sich die Geschwindigkeit bei einer Last ab etwa %1 m/s klar verändert, bei %2 Tests gegen %2 ab etwa %3.</translation>
+    </message>
+    <message>
+        <source>Where blocks are read, their days count as repeats too, and the noise is a little other; all blocks read at once ask for more. Beside a reading stands its own figure.</source>
+        <translation>Wo Blöcke gelesen werden, zählen auch ihre Tage als Wiederholungen, und die Streuung ist ein wenig anders; alle Blöcke zugleich gelesen verlangen mehr. Neben einem Befund steht sein eigener Wert.</translation>
+    </message>
+    <message>
+        <source>%1 without a figure</source>
+        <translation>%1 ohne Zahl</translation>
+    </message>
+    <message>
+        <source>%1 (better alone: %2; clear from %3)</source>
+        <translation>%1 (allein besser: %2; klar ab %3)</translation>
+    </message>
+    <message>
+        <source>%1 (worse alone: %2; clear from %3)</source>
+        <translation>%1 (allein schlechter: %2; klar ab %3)</translation>
+    </message>
+    <message>
+        <source>%1 of %2 readings are better or worse; chance alone gives %3. %4</source>
+        <translation>%1 von %2 Befunden sind besser oder schlechter; der Zufall allein gibt %3. %4</translation>
+    </message>
+    <message>
+        <source>Taken all as one question (Holm&apos;s rule), none of them stands.</source>
+        <translation>Alle als eine einzige Frage genommen (Regel von Holm), bleibt keiner.</translation>
+    </message>
+    <message>
+        <source>Taken all as one question (Holm&apos;s rule), these stand: %1.</source>
+        <translation>Alle als eine einzige Frage genommen (Regel von Holm), bleiben: %1.</translation>
+    </message>
+    <message>
+        <source>Taken all as one question (Holm&apos;s rule), these stand: %1 and %2 more.</source>
+        <translation>Alle als eine einzige Frage genommen (Regel von Holm), bleiben: %1 und %2 weitere.</translation>
+    </message>
+    <message>
+        <source>%1, standing among all</source>
+        <translation>%1, bleibt unter allen</translation>
     </message>
 </context>
 <context>

@@ -10,6 +10,8 @@
 
 #include <QtTest>
 
+#include <cmath>
+
 using namespace slopebook;
 using namespace slopebook::answers;
 
@@ -53,17 +55,46 @@ class TestBesideFigures : public QObject {
     Q_OBJECT
 private Q_SLOTS:
     void unclearIsNeverABareWord() {
-        // Half of -0.01 to 0.10 is 0.055.
+        // Half of -0.01 to 0.10 is 0.055; rounded up, so that what is said is always enough.
         QCOMPARE(english(speedReading(unclear(0.045, {-0.01, 0.10}, {-0.02, 0.09}))),
-                 std::string("unclear: a change is clear from 0.055 m/s up"));
+                 std::string("unclear: a change is clear from 0.06 m/s up"));
         QCOMPARE(english(speedReading(unclear(0.045, {-0.01, 0.10}, {0.01, 0.08}))),
-                 std::string("unclear, leaning to better: a change is clear from 0.055 m/s up"));
+                 std::string("unclear, leaning to better: a change is clear from 0.06 m/s up"));
         QCOMPARE(english(maxReading(unclear(-2.5, {-6, 1}, {-5, -0.1}))),
                  std::string("unclear, leaning to worse: a change is clear from 3.5 kg up"));
     }
+    /// At every size: never less than what it takes, and less than a step more.
+    void whatIsSaidIsEnough() {
+        for (const int decimals : {0, 1, 2, 3})
+            for (int i = 1; i < 2000; ++i) {
+                const double shows = i * 0.00037, step = std::pow(10, -decimals);
+                const double said = std::stod(english(clearFrom(shows, decimals)));
+                QVERIFY2(said > shows - 1e-8 && said < shows + step,
+                         english(figure(shows, 6)).c_str());
+            }
+        QCOMPARE(english(clearFrom(0.07, 2)), std::string("0.07"));
+        QCOMPARE(english(clearFrom(0.1 + 0.2, 1)), std::string("0.3")); // 0.30000000000000004
+        QCOMPARE(english(saidSpeed(0.1572)), std::string("+0.16"));
+        QCOMPARE(english(saidSpeed(-0.004)), std::string("-0.004"));
+    }
+    /// Read with others it takes more: what is better by itself says so.
+    void whatIsClearAloneSaysSo() {
+        ReadChange together = unclear(0.05, {-0.01, 0.11}, {0.01, 0.09});
+        together.byItself = Reading::Better;
+        QCOMPARE(english(speedCell(together)),
+                 std::string("unclear, better alone; clear from 0.06"));
+        together.byItself = Reading::Unclear;
+        QCOMPARE(english(speedCell(together)),
+                 std::string("unclear, leaning to better; clear from 0.06"));
+        together.byItself = Reading::Worse;
+        QCOMPARE(english(leaningReading(together)), std::string("unclear, worse alone"));
+        ReadChange better = read(0.08, {0.06, 0.10}, {0.06, 0.10}, five);
+        better.byItself = Reading::Better;
+        QVERIFY(better.clearAlone() == 0);
+    }
     void aCellSaysItShorter() {
         QCOMPARE(english(speedCell(unclear(0.045, {-0.01, 0.10}, {0.01, 0.08}))),
-                 std::string("unclear, leaning to better; clear from 0.055"));
+                 std::string("unclear, leaning to better; clear from 0.06"));
         QCOMPARE(english(maxCell(unclear(-2.5, {-6, 1}, {-5, 0.1}))),
                  std::string("unclear; clear from 3.5 kg"));
         // A figure of its own unit: half of -6 to 1, with one decimal and none.
@@ -185,8 +216,8 @@ private Q_SLOTS:
                           {.load = Mass{60'000}, .reading = 0.055}};
         QCOMPARE(english(canShowWords(ladder, true)),
                  std::string(
-                     "this test and one by the first ladder can show: at 40 kg changes from 0.065 "
-                     "m/s up, of which the bend takes 0.019; at 60 kg changes from 0.055 m/s up; "
+                     "this test and one by the first ladder can show: at 40 kg changes from 0.07 "
+                     "m/s up, of which the bend takes 0.019; at 60 kg changes from 0.06 m/s up; "
                      "of the estimated 1RM changes from 6.4 kg up, of which the bend takes 2.2 kg "
                      "(the same loads both times: none); smaller changes will stay unclear, "
                      "whatever the athlete did"));

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/checkloads.h"
+#include "core/answers/method.h"
 #include "tests/answers/builders.h"
 #include "tests/answers/checking.h"
 
@@ -50,6 +51,7 @@ private Q_SLOTS:
     void smallestDetectable();
     void manyLooksAtOneBaseline();
     void devices();
+    void conditionsAreTold();
     void refusals();
 };
 
@@ -206,6 +208,39 @@ void TestCheckLoads::devices() {
                 {{sessions[2].session, {0.01, {0.0001, 10}}}});
     CHECK_NEAR(own.sessions[2].change->read.change, 0.06, 1e-12);
     QVERIFY(!hasNote(own.notes, Note::Kind::DifferentDevices));
+}
+
+/// Days of another place or surface are named, each with what was different; those that are as the
+/// baseline, or of which nothing is known, are not.
+void TestCheckLoads::conditionsAreTold() {
+    std::vector<LiftSession> sessions;
+    for (int id = 1; id <= 5; ++id)
+        sessions.push_back(week(id, 0.01 * id));
+    const auto told = [&] {
+        std::vector<std::string> all;
+        for (const Note& note : followed(sessions).notes)
+            if (note.kind == Note::Kind::ContextChanged)
+                all.push_back(english(note.words));
+        return all;
+    };
+    QVERIFY(told().empty());
+    sessions[0].conditions.place = sessions[1].conditions.place = "hall";
+    QVERIFY(told().empty());
+    sessions[2].conditions.place = "bay";
+    QCOMPARE(told(),
+             std::vector<std::string>{
+                 english(sessionWords(sessions[2].date, 1)) +
+                 " was tested at another place than the baseline: part of its change may be "
+                 "that"});
+    sessions[3].conditions.place = sessions[4].conditions.place = "bay";
+    sessions[0].conditions.surface = "boards";
+    sessions[4].conditions.surface = "turf";
+    const auto two = told();
+    QCOMPARE(two.size(), std::size_t(2));
+    QVERIFY(two[0].find(" and one more session were tested at another place than") !=
+            std::string::npos);
+    QVERIFY(two[1].find(" was tested on another surface, at another place than") !=
+            std::string::npos);
 }
 
 void TestCheckLoads::refusals() {

@@ -98,6 +98,7 @@ private Q_SLOTS:
     void anotherChosenBlock();
     void tablesAgreeWithDunnett();
     void chanceNamesTheBlocks();
+    void whatEachIsByItself();
     void holmIsRs();
     void nothingIsFoundOfNothing();
     void moreSessionsSeeMore();
@@ -213,6 +214,61 @@ void TestSeasonMatrix::chanceNamesTheBlocks() {
     QVERIFY2(says(std::to_string(foundIn(1)) + " in " + name(1)), chance.c_str());
     QVERIFY2(says("none in " + name(2)), chance.c_str());
     QVERIFY2(says("against " + name(0)), chance.c_str());
+    // which of them stand is said by name there, and first in the sentence
+    std::vector<double> p;
+    for (const MatrixRow& each : matrix.rows)
+        for (const MatrixCell& cell : each.cells)
+            if (cell.against)
+                p.push_back(cell.against->p);
+    const auto adjusted = stats::holm(p);
+    std::size_t next = 0;
+    for (const MatrixRow& each : matrix.rows)
+        for (std::size_t block = 0; block < each.cells.size(); ++block) {
+            const auto& change = each.cells[block].against;
+            if (!change)
+                continue;
+            const bool stands = adjusted[next++] < 0.05 && change->read.reading == Reading::Better;
+            QCOMPARE(change->stands, stands);
+            if (stands)
+                QVERIFY2(says(english(measureWords(each.measure)) + " in " + name(block)),
+                         chance.c_str());
+        }
+    QVERIFY2(says("these stand: Bench pull at 60 kg in B2"), chance.c_str());
+    auto last = from;
+    std::swap(last.lifts[0].blocks[1], last.lifts[0].blocks[2]);
+    const std::string told = english(seasonMatrix(last).sentence);
+    QVERIFY2(told.find("m/s), standing among all") != std::string::npos, told.c_str());
+}
+
+/// Read with another block it takes more: what a pair says alone is what it says where the other
+/// block is not there.
+void TestSeasonMatrix::whatEachIsByItself() {
+    int alone = 0;
+    for (double gain = 5; gain < 25; gain += 0.5) {
+        SeasonSource three = source(3), two = source(2);
+        three.kinds = two.kinds = {hop};
+        const SquadTests squad(three.kinds);
+        three.squad = two.squad = &squad;
+        three.batteries[0].push_back(hopped(1, 1, 180, 180));
+        three.batteries[1].push_back(hopped(2, 40, 180, 180));
+        three.batteries[2].push_back(hopped(3, 80, 180 + gain, 180 - gain));
+        two.batteries[0] = three.batteries[0];
+        two.batteries[1] = three.batteries[2];
+        const auto together = seasonMatrix(three), apart = seasonMatrix(two);
+        for (std::size_t i = 0; i < together.rows.size(); ++i) {
+            const auto &one = together.rows[i].cells[2].against,
+                       &pair = apart.rows[i].cells[1].against;
+            if (!one || pair->read.reading == Reading::NoFigure)
+                continue;
+            QVERIFY(one->read.byItself == pair->read.reading);
+            if (one->read.clearAlone() == 0)
+                continue;
+            ++alone;
+            const std::string words = english(together.sentence);
+            QVERIFY2(words.find(" alone: ") != std::string::npos, words.c_str());
+        }
+    }
+    QVERIFY(alone >= 4); // both sides, at some of the gains
 }
 
 void TestSeasonMatrix::massAndEffort() {

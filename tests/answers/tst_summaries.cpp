@@ -84,6 +84,20 @@ private Q_SLOTS:
         QVERIFY(has(english(inUseWords(noise, 4)), "0.0004 m/s day to day"));
     }
 
+    /// t of 10 df is 2.228 (any table of Student's t): 2.228 x sqrt 2 x 0.02 = 0.063, and of three
+    /// days with correlations 0.5 and 0.25 (1 + 2 (2/3 0.5 + 1/3 0.25)) / 3 = 0.611 of the
+    /// variance: 0.0493.
+    void aRuleOfThumb() {
+        QVERIFY(ruleOfThumb({}).empty());
+        const DayNoise noise{.variance = {.value = 0.02 * 0.02, .df = 10},
+                             .origin = DayNoise::Origin::Published};
+        QCOMPARE(
+            english(ruleOfThumb(noise)),
+            std::string("Rule of thumb: from one test to another a speed at a load has changed "
+                        "clearly from about 0.07 m/s up, of 3 tests against 3 from about "
+                        "0.05."));
+    }
+
     /// The slope a pound is 0.45359237 times that a kilogram.
     void aSlopeIsToldInTheUnitAsked() {
         const Comparison c = test::usualComparison();

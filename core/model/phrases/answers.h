@@ -508,6 +508,8 @@ inline constexpr std::string_view reasons[]{
     translate("Phrases", "MVT %1"),
     translate("Phrases", "MVT %1 m/s"),
     translate("Phrases", "measured 1RM %1"),
+    translate("Phrases", "unclear, better alone"),
+    translate("Phrases", "unclear, worse alone"),
     translate("Phrases", "unclear, leaning to better"),
     translate("Phrases", "unclear, leaning to worse"),
     translate("Phrases", "%1 % %2"),
@@ -594,10 +596,14 @@ inline constexpr std::string_view reasons[]{
                          "change may be that."),
     translate("Phrases", "%1 in %2"),
     translate("Phrases", "none in %1"),
-    translate(
-        "Phrases",
-        "%1 of %2 readings against %3 are better or worse (%4); chance alone gives %5. With all "
-        "of them as one question (Holm's rule) %6 stand."),
+    translate("Phrases", "%1 was tested %2 than the baseline: part of its change may be that"),
+    translate("Phrases", "%1 and one more session were tested %2 than the baseline: part of their "
+                         "change may be that"),
+    translate("Phrases", "%1 and %3 more sessions were tested %2 than the baseline: part of their "
+                         "change may be that"),
+    translate("Phrases",
+              "%1 of %2 readings against %3 are better or worse (%4); chance alone gives "
+              "%5. %6"),
     translate("Phrases", "%1 was not lifted on %2"),
     translate("Phrases",
               "measured by another device (%1, then %2), and no study says how the two differ"),

@@ -97,6 +97,8 @@ inline constexpr std::string_view pages[]{
                          "do those of the sessions before the newest"),
     translate("Phrases", "no trend within %1: %2"),
     translate("Phrases", "trend within %1 over %2 sessions: %3"),
+    translate("Phrases", "%1 unclear, better alone"),
+    translate("Phrases", "%1 unclear, worse alone"),
     translate("Phrases", "%1 unclear, leaning to better"),
     translate("Phrases", "%1 unclear, leaning to worse"),
     translate("Phrases", "%1: no figure, %2"),
@@ -134,6 +136,12 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "no day-to-day noise is known"),
     translate("Phrases", "none found beyond the scatter within a day (%1)"),
     translate("Phrases", "%1 m/s day to day (%2)"),
+    translate("Phrases",
+              "Rule of thumb: from one test to another a speed at a load has changed clearly from "
+              "about %1 m/s up, of %2 tests against %2 from about %3."),
+    translate("Phrases", "Where blocks are read, their days count as repeats too, and the noise is "
+                         "a little other; all blocks read at once ask for more. Beside a reading "
+                         "stands its own figure."),
     translate("Phrases", "No spread at this resolution: these repeat tests all differ alike, as "
                          "far as the speeds were written down. That is no error of zero."),
     translate("Phrases",
@@ -193,17 +201,22 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "%1? Today's lightest load is %2."),
     translate("Phrases", "%1? The lightest load of today and last time is %2."),
     translate("Phrases", "without a figure: %1"),
-    translate("Phrases", "without a figure: %1 and %2 more"),
+    translate("Phrases", "%1 without a figure"),
     translate("Phrases", "of %1 readings (%2), %3"),
     translate("Phrases", "%1 (%2)"),
+    translate("Phrases", "%1 (better alone: %2; clear from %3)"),
+    translate("Phrases", "%1 (worse alone: %2; clear from %3)"),
     translate("Phrases", "%1 (leaning to better: %2; clear from %3)"),
     translate("Phrases", "%1 (leaning to worse: %2; clear from %3)"),
     translate("Phrases", "%1 (%2; clear from %3)"),
     translate("Phrases", "No measure was made in two of these blocks: nothing can be compared."),
     translate("Phrases", "from %1 to %2 no change can be read"),
     translate("Phrases", "from %1 to %2 (%3), %4"),
-    translate("Phrases", "%1 of %2 readings are better or worse; chance alone gives %3. With "
-                         "all of them as one question (Holm's rule) %4 stand."),
+    translate("Phrases", "%1 of %2 readings are better or worse; chance alone gives %3. %4"),
+    translate("Phrases", "Taken all as one question (Holm's rule), none of them stands."),
+    translate("Phrases", "Taken all as one question (Holm's rule), these stand: %1."),
+    translate("Phrases", "Taken all as one question (Holm's rule), these stand: %1 and %2 more."),
+    translate("Phrases", "%1, standing among all"),
     translate("Phrases", "1 session lies in none of these blocks"),
     translate("Phrases", "a change is of as many reps on both sides, and of what both blocks hold: "
                          "it need not be the difference of the two figures"),

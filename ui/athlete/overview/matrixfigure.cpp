@@ -46,6 +46,12 @@ QString bareWord(const CellChange& change, LoadUnit unit) {
     return said(answers::readingWords(change.read.reading), unit);
 }
 
+/// Which way an unclear change goes: what it is alone, else where it leans.
+int towards(const answers::ReadChange& read) {
+    const int alone = read.clearAlone();
+    return alone != 0 ? alone : read.leans();
+}
+
 /// With where an unclear change leans.
 QString shortWord(const CellChange& change, LoadUnit unit) {
     return change.comparable() && change.why.empty()
@@ -68,7 +74,9 @@ QString changeSentence(const SeasonMatrix& matrix, const Measure& measure, const
     if (!change.comparable())
         return MatrixText::tr("Against %1: %2, %3 (%4); %5.")
             .arg(from, words, figures.trimmed(), range, said(change.read.notComparable, unit));
-    return MatrixText::tr("Against %1: %2, %3 (%4).").arg(from, words, figures.trimmed(), range);
+    const QString told =
+        MatrixText::tr("Against %1: %2, %3 (%4).").arg(from, words, figures.trimmed(), range);
+    return change.stands ? told + u' ' + MatrixText::tr("It stands among all readings.") : told;
 }
 
 QString spokenCell(const SeasonMatrix& matrix, const answers::MatrixRow& row, std::size_t block,
@@ -119,9 +127,9 @@ MatrixCellFigure cellFigure(const SeasonMatrix& matrix, const answers::MatrixRow
         shown.step = stepOf(row.measure, *cell.against);
         if (shown.mark == CellMark::NoReading)
             shown.brief = MatrixText::tr("no reading");
-        else if (const int leans = cell.against->read.leans(); leans != 0)
+        else if (const int which = towards(cell.against->read); which != 0)
             shown.brief =
-                leans > 0 ? MatrixText::tr("unclear, better?") : MatrixText::tr("unclear, worse?");
+                which > 0 ? MatrixText::tr("unclear, better?") : MatrixText::tr("unclear, worse?");
     }
     if (cell.before && (!cell.against || cell.before->from != cell.against->from)) {
         shown.beforeMark = markOf(row.measure, *cell.before);

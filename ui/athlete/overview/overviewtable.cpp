@@ -50,6 +50,9 @@ QString lastWords(const answers::SeasonMatrix& matrix, const answers::OverviewRo
                                 : OverviewText::tr("%1: %2").arg(standing, said(row.why, unit));
     else
         words = changeWords(measure, *row.step, unit);
+    if (row.step && row.step->why.empty() && row.step->from != matrix.chosen)
+        words = OverviewText::tr("%1, against %2", "a reading, its block")
+                    .arg(words, periodText(matrix.blocks[row.step->from].block.name));
     return words;
 }
 

@@ -42,8 +42,7 @@ QWidget* WholeSeasonPage::buildNotes() {
     auto* inside = new QWidget;
     auto* column = new QVBoxLayout(inside);
     column->setContentsMargins(0, 0, 8, 0);
-    for (QLabel* each :
-         {m_storyTitle, m_story, m_chance, m_notesTitle, m_notes, m_designTitle, m_design})
+    for (QLabel* each : {m_storyTitle, m_story, m_notesTitle, m_notes, m_designTitle, m_design})
         column->addWidget(each);
     column->addStretch(1);
     m_chance->setAccessibleDescription(tr("What chance alone would give"));
@@ -57,7 +56,7 @@ QWidget* WholeSeasonPage::buildNotes() {
     auto* fold = new SourcesFold(scroll, tr("What was done in the blocks, and what to beware of"));
     // They take the table's place: a page moves in one way at a time.
     connect(fold->button(), &QToolButton::toggled, this, [this](bool open) {
-        for (QWidget* each : std::initializer_list<QWidget*>{m_view, m_cell, m_key})
+        for (QWidget* each : std::initializer_list<QWidget*>{m_view, m_cell, m_chance, m_key})
             each->setVisible(!open);
     });
     return fold;
@@ -91,6 +90,7 @@ void WholeSeasonPage::build() {
     inner->addWidget(m_sentence);
     inner->addWidget(m_view, 1);
     inner->addWidget(m_cell);
+    inner->addWidget(m_chance);
     inner->addWidget(m_key);
     inner->addWidget(buildNotes());
     inner->addWidget(m_buttons);

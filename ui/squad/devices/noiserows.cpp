@@ -132,11 +132,19 @@ QString inUseText(std::span<const questions::NoiseGroup> groups) {
         });
     };
     QStringList lines;
+    bool ruled = false;
     for (const questions::NoiseGroup& group : groups)
-        if (!group.athlete.empty() || !hasOwn(group))
-            lines << NoiseWords::tr("In use for %1, %2, %3: %4")
-                         .arg(text(group.lift.name), deviceText(group), whoseText(group),
-                              said(answers::inUseWords(group.inUse, 3)));
+        if (!group.athlete.empty() || !hasOwn(group)) {
+            const QString inUse =
+                NoiseWords::tr("In use for %1, %2, %3: %4")
+                    .arg(text(group.lift.name), deviceText(group), whoseText(group),
+                         said(answers::inUseWords(group.inUse, 3)));
+            const QString rule = said(answers::ruleOfThumb(group.inUse));
+            ruled = ruled || !rule.isEmpty();
+            lines << (rule.isEmpty() ? inUse : inUse + u". "_s + rule);
+        }
+    if (ruled)
+        lines << said(answers::ruleOfThumbLimits());
     return lines.join(u'\n');
 }
 
