@@ -180,7 +180,7 @@ std::string changesText(const Comparison& c, const Masses& in) {
                    at.read.straight ? signedInterval(*at.read.straight, 3) : "-",
                    signedInterval(at.interval, 3), signedInterval(at.readingBand, 3),
                    at.read.smallest ? fixed(at.read.smallest->value, 3) : "-",
-                   english(sizedCell(at.read, 3)), remark});
+                   english(sizedCell(at.read, saidSpeedDecimals)), remark});
     }
     if (table.empty())
         return "No check load is set, and no load was lifted on both days.\n";
@@ -294,7 +294,7 @@ std::string sharedLoadsText(const questions::Background& about, const LiftSessio
         table.row({in.load(each.load), fixed(each.seenFrom, 3), fixed(each.seenTo, 3),
                    signedFixed(each.read.change, 3), signedInterval(each.read.interval, 3),
                    each.read.smallest ? fixed(each.read.smallest->value, 3) : "-",
-                   english(sizedCell(each.read, 3))});
+                   english(sizedCell(each.read, saidSpeedDecimals))});
     return about.athlete.value.name + ", " + about.lift.value.name + ", " + keyOf(from) +
            " against " + keyOf(to) + "\n\nNo line to judge by: " + in.say(why.reason) +
            ".\nWhat was seen at the loads of both days, from the typical error of a point:\n\n" +

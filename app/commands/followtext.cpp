@@ -86,7 +86,7 @@ std::string followText(const questions::Background& about, const FollowedSeason&
                    felt, each.line ? fixed(*each.line, 3) : "-", rangeOrDash(each.interval, 3),
                    read ? signedFixed(read->change, 3) : "",
                    read ? signedInterval(read->interval, 3) : "",
-                   read ? english(sizedCell(*read, 3)) : "",
+                   read ? english(sizedCell(*read, saidSpeedDecimals)) : "",
                    each.oneRm ? in.fixed(each.oneRm->estimate, 1) : "-",
                    each.oneRm ? in.intervalOrDash(each.oneRm->interval, 1) : "",
                    measured ? in.load(*measured) : "", remark});

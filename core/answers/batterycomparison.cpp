@@ -127,7 +127,7 @@ private:
 Words ownUnit(const Measure& measure, const ReadChange& read) {
     if (measure.kind == Measure::Kind::OneRm)
         return maxCell(read);
-    const Words cell = sizedCell(read, measure.decimals);
+    const Words cell = sizedCell(read, measure.saidDecimals());
     return cell == sizedReading(read) ? cell : say("%1 %2", cell, measure.unit);
 }
 

@@ -37,7 +37,7 @@ Words batterySummary(const BatteryComparison& battery) {
         else if (row.reading == Reading::NoFigure)
             none.push_back(row.label);
         else
-            named.push_back({row.reading, row.named, row.leans != 0});
+            named.push_back({row.reading, row.named, row.leans != 0 ? 1 : 0});
     std::vector<Words> parts = toldReadings(named);
     if (apart > 0)
         parts.push_back(say("not comparable: %1", apart));

@@ -121,7 +121,9 @@ Overview overviewOf(const SeasonMatrix& matrix) {
         if (cell.value || shown.from)
             overview.rows.push_back(shown);
     }
-    std::ranges::stable_sort(overview.rows, {}, &OverviewRow::standing);
+    std::ranges::stable_sort(overview.rows, {}, [](const OverviewRow& row) {
+        return std::pair(row.standing, row.step ? -row.step->read.tells() : 0);
+    });
     overview.charts = chartsOf(matrix, overview);
     return overview;
 }

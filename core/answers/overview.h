@@ -27,7 +27,8 @@ struct OverviewRow {
 
 struct Overview {
     std::size_t to = 0;                 ///< the last block
-    std::vector<OverviewRow> rows = {}; ///< by standing, then as the matrix has them
+    std::vector<OverviewRow> rows = {}; ///< by standing, the unclear by what they tell all the
+                                        ///< same, then as the matrix has them
     std::vector<std::size_t> charts =
         {};                      ///< rows of the matrix whose steps are drawn, most telling first
     std::vector<Words> due = {}; ///< measured before and not in the last block

@@ -84,6 +84,8 @@ struct ReadChange {
     int clearAlone() const;
     /// +1 or -1 where the reading is unclear and leans to better or to worse; else 0.
     int leans() const;
+    /// How much an unclear change says all the same: 2 where it is clear alone, 1 where it leans.
+    int tells() const { return clearAlone() != 0 ? 2 : leans() != 0 ? 1 : 0; }
     /// The change as words and marks have it beside the interval: the middle of the interval where
     /// what lines bend moves it off the change as it was read.
     double besideInterval() const;

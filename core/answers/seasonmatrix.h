@@ -6,6 +6,7 @@
 
 #include "core/answers/note.h"
 #include "core/answers/reading.h"
+#include "core/answers/readingwords.h"
 #include "core/model/answer.h"
 #include "core/model/battery.h"
 #include "core/model/ids.h"
@@ -37,6 +38,8 @@ struct Measure {
     std::string unit = {}; ///< "m/s", "kg", "%", "" (RPE), or the test's own
     int decimals = 3;      ///< that its figures are shown with
     bool higherIsBetter = true;
+    /// Decimals of a change in a sentence, and of the size from which one is clear.
+    int saidDecimals() const { return kind == Kind::Speed ? saidSpeedDecimals : decimals; }
     /// Whether a change of it can be better or worse.
     bool judged() const { return kind != Kind::BodyMass; }
     /// Whether its figures are masses, to be shown in the coach's unit.

@@ -2,7 +2,6 @@
 // What is said of a season's matrix.
 #include "core/answers/figures.h"
 #include "core/answers/method.h"
-#include "core/answers/readingwords.h"
 #include "core/answers/story.h"
 #include "core/answers/toldreadings.h"
 #include "core/model/periodwords.h"
@@ -18,15 +17,12 @@ namespace {
 
 constexpr std::size_t mostNamed = 3;
 
-bool ofSpeed(const Measure& measure) {
-    return measure.kind == Measure::Kind::Speed;
-}
-
 /// "+0.05 m/s", "+2.3 kg", "-0.5".
 Words amount(const Measure& measure, double value) {
     if (measure.isMass())
         return massWords(value, asChange);
-    const Words by = ofSpeed(measure) ? saidSpeed(value) : signedFigure(value, measure.decimals);
+    const Words by = measure.kind == Measure::Kind::Speed ? saidSpeed(value)
+                                                          : signedFigure(value, measure.decimals);
     return measure.unit.empty() ? by : say("%1 %2", by, measure.unit);
 }
 
@@ -34,7 +30,7 @@ Words amount(const Measure& measure, double value) {
 Words clearAmount(const Measure& measure, double value) {
     if (measure.isMass())
         return massWords(value, asEstimate);
-    const Words by = clearFrom(value, ofSpeed(measure) ? saidSpeedDecimals : measure.decimals);
+    const Words by = clearFrom(value, measure.saidDecimals());
     return measure.unit.empty() ? by : say("%1 %2", by, measure.unit);
 }
 
@@ -87,22 +83,17 @@ NamedReading namedReading(const Words& name, const Measure& measure, const CellC
 }
 
 NamedReading namedReading(const Words& name, const Measure& measure, const ReadChange& read) {
-    return {.reading = read.reading,
-            .name = withFigures(name, measure, read),
-            .leans = read.leans() != 0,
-            .alone = read.clearAlone() != 0};
+    return {
+        .reading = read.reading, .name = withFigures(name, measure, read), .tells = read.tells()};
 }
 
 std::vector<Words> toldReadings(const std::vector<NamedReading>& all) {
     std::vector<Words> told;
     for (const Told& each : readings) {
         std::vector<Words> names;
-        // what is clear alone is told before what leans, and that before what leans nowhere
-        for (const int telling : {2, 1, 0})
+        for (const int tells : {2, 1, 0}) // most telling first
             for (const NamedReading& named : all)
-                if (named.reading == each.reading && telling == (named.alone   ? 2
-                                                                 : named.leans ? 1
-                                                                               : 0))
+                if (named.reading == each.reading && named.tells == tells)
                     names.push_back(named.name);
         if (!names.empty())
             told.push_back(toldAs(each, std::move(names)));

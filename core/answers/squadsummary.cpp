@@ -96,14 +96,15 @@ Words ruleOfThumb(const DayNoise& noise, double level) {
                          saidSpeedDecimals);
     };
     return say("Rule of thumb: from one test to another a speed at a load has changed clearly from "
-               "about %1 m/s up, of %2 tests against %2 from about %3.",
+               "about %1 m/s up, of %2 tests against %2 from about %3; all blocks read at once ask "
+               "for more.",
                from(1), several, from(several));
 }
 
 Words ruleOfThumbLimits() {
-    return say("Where blocks are read, their days count as repeats too, and the noise is a little "
-               "other; all blocks read at once ask for more. Beside a reading stands its own "
-               "figure.");
+    return say("The rule of thumb is of days alone; beside a reading stands its own figure. Where "
+               "blocks are read, their days count as repeats too, and the noise is a little "
+               "other.");
 }
 
 Words noSpreadWords() {

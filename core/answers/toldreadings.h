@@ -10,9 +10,8 @@ namespace slopebook::answers {
 
 struct NamedReading {
     Reading reading = Reading::NoFigure;
-    Words name = {};    ///< what is read, with its figures
-    bool leans = false; ///< an unclear change that leans
-    bool alone = false; ///< an unclear change that is better or worse by itself
+    Words name = {}; ///< what is read, with its figures
+    int tells = 0;   ///< of an unclear change: ReadChange::tells()
 };
 /// Unclear is never told as a bare word: with what it came to and from what size on a change would
 /// be clear.

@@ -745,6 +745,10 @@
         <source>&lt;b&gt;better&lt;/b&gt; or &lt;b&gt;worse&lt;/b&gt;: the interval leaves out zero. &lt;b&gt;held&lt;/b&gt;: the change surely lies within the smallest change that matters. &lt;b&gt;unclear&lt;/b&gt;: neither; its change, its interval and the size from which on a change is clear with such tests (half of the interval) are said, and what would settle it. &lt;b&gt;no figure&lt;/b&gt;: and why.</source>
         <translation>&lt;b&gt;besser&lt;/b&gt; oder &lt;b&gt;schlechter&lt;/b&gt;: das Intervall lässt null aus. &lt;b&gt;gehalten&lt;/b&gt;: die Änderung liegt sicher innerhalb der kleinsten bedeutsamen Änderung. &lt;b&gt;unklar&lt;/b&gt;: keines von beiden; ihre Änderung, ihr Intervall und die Größe, ab der eine Änderung mit solchen Tests klar ist (das halbe Intervall), werden gesagt, und was es klären würde. &lt;b&gt;keine Zahl&lt;/b&gt;: und warum.</translation>
     </message>
+    <message>
+        <source>&lt;b&gt;better alone&lt;/b&gt;, &lt;b&gt;worse alone&lt;/b&gt;: unclear where a page reads all blocks at once, which asks for more; clear by itself, as Comparison and Battery read it. &lt;b&gt;standing among all&lt;/b&gt;: clear even with every reading of the season taken as one question.</source>
+        <translation>&lt;b&gt;allein besser&lt;/b&gt;, &lt;b&gt;allein schlechter&lt;/b&gt;: unklar, wo eine Seite alle Blöcke zugleich liest, was mehr verlangt; für sich genommen klar, wie Vergleich und Testbatterie es lesen. &lt;b&gt;bleibt unter allen&lt;/b&gt;: klar selbst dann, wenn alle Befunde der Saison als eine einzige Frage genommen werden.</translation>
+    </message>
 </context>
 <context>
     <name>ImportReport</name>
@@ -8113,14 +8117,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>%1 unklar, allein schlechter</translation>
     </message>
     <message>
-        <source>Rule of thumb: from one test to another a speed at a load has changed clearly from about %1 m/s up, of %2 tests against %2 from about %3.</source>
-        <translation>Faustregel: von einem Test zum anderen hat sich die Geschwindigkeit bei einer Last ab etwa %1 m/s klar verändert, bei %2 Tests gegen %2 ab etwa %3.</translation>
-    </message>
-    <message>
-        <source>Where blocks are read, their days count as repeats too, and the noise is a little other; all blocks read at once ask for more. Beside a reading stands its own figure.</source>
-        <translation>Wo Blöcke gelesen werden, zählen auch ihre Tage als Wiederholungen, und die Streuung ist ein wenig anders; alle Blöcke zugleich gelesen verlangen mehr. Neben einem Befund steht sein eigener Wert.</translation>
-    </message>
-    <message>
         <source>%1 without a figure</source>
         <translation>%1 ohne Zahl</translation>
     </message>
@@ -8151,6 +8147,14 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>%1, standing among all</source>
         <translation>%1, bleibt unter allen</translation>
+    </message>
+    <message>
+        <source>Rule of thumb: from one test to another a speed at a load has changed clearly from about %1 m/s up, of %2 tests against %2 from about %3; all blocks read at once ask for more.</source>
+        <translation>Faustregel: Von einem Test zum anderen hat sich die Geschwindigkeit bei einer Last ab etwa %1 m/s klar geändert, bei %2 Tests gegen %2 ab etwa %3; alle Blöcke zugleich gelesen verlangen mehr.</translation>
+    </message>
+    <message>
+        <source>The rule of thumb is of days alone; beside a reading stands its own figure. Where blocks are read, their days count as repeats too, and the noise is a little other.</source>
+        <translation>Die Faustregel gilt für die Tage allein; neben einem Befund steht sein eigener Wert. Wo Blöcke gelesen werden, zählen auch ihre Tage als Wiederholungen, und die Streuung ist ein wenig anders.</translation>
     </message>
 </context>
 <context>

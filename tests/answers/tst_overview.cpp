@@ -93,6 +93,24 @@ private Q_SLOTS:
         QCOMPARE(english(o.rows[4].why), std::string("two devices"));
     }
 
+    /// Of what is unclear first what is clear alone, then what leans.
+    void theUnclearByWhatTheyTell() {
+        SeasonMatrix m = twoBlocks();
+        std::erase_if(m.rows, [](const MatrixRow& row) { return row.measure.name != "Unclear"; });
+        m.rows.resize(3, m.rows[0]);
+        m.rows[0].measure.name = "Plain";
+        m.rows[1].measure.name = "Leans";
+        m.rows[1].cells[1].against->read.at80 = stats::Interval{0.01, 0.02};
+        m.rows[2].measure.name = "Alone";
+        m.rows[2].cells[1].against->read.byItself = Reading::Better;
+        const Overview o = overviewOf(m);
+        std::vector<std::size_t> rows;
+        for (const OverviewRow& row : o.rows)
+            rows.push_back(row.row);
+        QCOMPARE(namesOf(m, rows), (QStringList{"Alone", "Leans", "Plain"}));
+        QCOMPARE(namesOf(m, o.charts), (QStringList{"Alone", "Leans", "Plain"}));
+    }
+
     void whatWasNotMeasuredAgainIsDueAndWhatWasNotPossibleIsNot() {
         const Overview o = overviewOf(twoBlocks());
         QCOMPARE(o.due.size(), std::size_t(1));

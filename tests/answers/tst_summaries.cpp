@@ -95,7 +95,7 @@ private Q_SLOTS:
             english(ruleOfThumb(noise)),
             std::string("Rule of thumb: from one test to another a speed at a load has changed "
                         "clearly from about 0.07 m/s up, of 3 tests against 3 from about "
-                        "0.05."));
+                        "0.05; all blocks read at once ask for more."));
     }
 
     /// The slope a pound is 0.45359237 times that a kilogram.

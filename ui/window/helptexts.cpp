@@ -168,6 +168,11 @@ QString methodHelp() {
                          "reading: of nothing, up to one in four such tests leans one way or the "
                          "other."),
                 Help::tr(
+                    "<b>better alone</b>, <b>worse alone</b>: unclear where a page reads all "
+                    "blocks at once, which asks for more; clear by itself, as Comparison and "
+                    "Battery read it. <b>standing among all</b>: clear even with every reading "
+                    "of the season taken as one question."),
+                Help::tr(
                     "The smallest change that matters is a fifth of the spread between athletes, "
                     "by a measure that a few far-off ones do not move, "
                     "where at least eight have the test [5], else the coach's figure, else a "

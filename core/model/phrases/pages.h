@@ -136,12 +136,12 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "no day-to-day noise is known"),
     translate("Phrases", "none found beyond the scatter within a day (%1)"),
     translate("Phrases", "%1 m/s day to day (%2)"),
-    translate("Phrases",
-              "Rule of thumb: from one test to another a speed at a load has changed clearly from "
-              "about %1 m/s up, of %2 tests against %2 from about %3."),
-    translate("Phrases", "Where blocks are read, their days count as repeats too, and the noise is "
-                         "a little other; all blocks read at once ask for more. Beside a reading "
-                         "stands its own figure."),
+    translate("Phrases", "Rule of thumb: from one test to another a speed at a load has changed "
+                         "clearly from about %1 m/s up, of %2 tests against %2 from about %3; all "
+                         "blocks read at once ask for more."),
+    translate("Phrases", "The rule of thumb is of days alone; beside a reading stands its own "
+                         "figure. Where blocks are read, their days count as repeats too, and the "
+                         "noise is a little other."),
     translate("Phrases", "No spread at this resolution: these repeat tests all differ alike, as "
                          "far as the speeds were written down. That is no error of zero."),
     translate("Phrases",

@@ -226,7 +226,7 @@ QString changeWords(const Measure& measure, const CellChange& change, LoadUnit u
     if (!measure.judged())
         return MatrixText::tr("changed");
     return said(measure.isMass() ? answers::maxCell(change.read)
-                                 : answers::sizedCell(change.read, measure.decimals),
+                                 : answers::sizedCell(change.read, measure.saidDecimals()),
                 unit);
 }
 

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The marks of the season's chart, and its key.
+#include "core/answers/readingwords.h"
 #include "ui/athlete/season/seasonlayout.h"
 #include "ui/athlete/season/seasonwords.h"
 #include "ui/words/format.h"
+#include "ui/words/said.h"
 #include "ui/words/wording.h"
 
 #include <QPainterPath>
@@ -103,14 +105,15 @@ std::vector<charts::KeyEntry> seasonKey(const SeasonData& data, const look::Grou
     if (data.matters)
         key.push_back(charts::tooSmallKey(g, number(*data.matters, 3) + QStringLiteral(" m/s")));
     if (data.detectable)
-        key.push_back({SeasonWords::tr("dashed: the newest day alone is clear from ±%1 m/s")
-                           .arg(number(*data.detectable, 3)),
-                       [g](QPainter& p, const QRectF& box) {
-                           p.setPen(look::smallestPen(g));
-                           for (const double y :
-                                {box.top() + box.height() / 4, box.bottom() - box.height() / 4})
-                               p.drawLine(QPointF(box.left(), y), QPointF(box.right(), y));
-                       }});
+        key.push_back(
+            {SeasonWords::tr("dashed: the newest day alone is clear from ±%1 m/s")
+                 .arg(said(answers::clearFrom(*data.detectable, answers::saidSpeedDecimals))),
+             [g](QPainter& p, const QRectF& box) {
+                 p.setPen(look::smallestPen(g));
+                 for (const double y :
+                      {box.top() + box.height() / 4, box.bottom() - box.height() / 4})
+                     p.drawLine(QPointF(box.left(), y), QPointF(box.right(), y));
+             }});
     const auto line = [&](const QString& words, const QPen& pen) {
         key.push_back({words, [pen](QPainter& p, const QRectF& box) {
                            p.setPen(pen);

@@ -132,7 +132,6 @@ QString inUseText(std::span<const questions::NoiseGroup> groups) {
         });
     };
     QStringList lines;
-    bool ruled = false;
     for (const questions::NoiseGroup& group : groups)
         if (!group.athlete.empty() || !hasOwn(group)) {
             const QString inUse =
@@ -140,11 +139,8 @@ QString inUseText(std::span<const questions::NoiseGroup> groups) {
                     .arg(text(group.lift.name), deviceText(group), whoseText(group),
                          said(answers::inUseWords(group.inUse, 3)));
             const QString rule = said(answers::ruleOfThumb(group.inUse));
-            ruled = ruled || !rule.isEmpty();
             lines << (rule.isEmpty() ? inUse : inUse + u". "_s + rule);
         }
-    if (ruled)
-        lines << said(answers::ruleOfThumbLimits());
     return lines.join(u'\n');
 }
 

@@ -139,7 +139,7 @@ void NoiseView::reload() {
         m_repeatView->resizeColumnsToContents();
         QStringList told;
         if (!none)
-            told << said(answers::repeatTestMethod());
+            told << said(answers::repeatTestMethod()) << said(answers::ruleOfThumbLimits());
         if (!none && !m_every->isChecked())
             told << noiseSources(groups);
         m_told->setText(told.join(QLatin1Char('\n')));
