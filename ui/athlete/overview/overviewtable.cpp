@@ -24,7 +24,8 @@ namespace slopebook::ui {
 
 namespace {
 
-constexpr int leastBar = 6, leastWords = 9; // of a column, in heights of a line
+// Of a column, in heights of a line: a reading with its size in two lines, a name in two or three.
+constexpr int leastBar = 6, leastName = 9, readingWords = 13;
 
 struct OverviewText {
     Q_DECLARE_TR_FUNCTIONS(OverviewText)
@@ -209,7 +210,8 @@ void fitOverview(QTableView& view) {
         return;
     // The words of a reading are what the table is for: the bars give way to them, then the names.
     const int line = view.fontMetrics().height();
-    const int words = std::max(columns->sectionSizeHint(last), leastWords * line);
+    const int words = std::max(columns->sectionSizeHint(last),
+                               std::min(readingWords * line, view.viewport()->width() / 4));
     int over = columns->sectionPosition(last) + words - view.viewport()->width();
     const auto give = [&](int column, int least) {
         const int now = columns->sectionSize(column);
@@ -218,7 +220,7 @@ void fitOverview(QTableView& view) {
         over -= given;
     };
     give(stepColumn, std::max(leastBar * line, columns->sectionSizeHint(stepColumn)));
-    give(0, leastWords * line);
+    give(0, leastName * line);
     const int rest = view.viewport()->width() - columns->sectionPosition(last);
     columns->resizeSection(last, std::max(words, rest));
     view.resizeRowsToContents();

@@ -187,16 +187,35 @@ void paintBlocks(QPainter& painter, const QStringList& blocks, const StepFrame& 
     }
 }
 
-void paintOne(QPainter& painter, const QRectF& box, const StepChart& chart,
-              const StepChartsData& data, double span, bool explained, const MatrixPen& pen) {
+QFont boldOf(const MatrixPen& pen) {
     QFont bold = pen.body;
     bold.setBold(true);
+    return bold;
+}
+
+/// What the name of the longest chart takes, so that all charts begin alike.
+double namesHeight(const StepChartsData& data, double width, const MatrixPen& pen) {
+    const QFontMetricsF metrics(boldOf(pen));
+    double most = pen.line;
+    for (const StepChart& chart : data.charts)
+        most = std::max(
+            most,
+            metrics.boundingRect(QRectF(0, 0, width, 10 * pen.line), Qt::TextWordWrap, chart.name)
+                .height());
+    return most;
+}
+
+void paintOne(QPainter& painter, const QRectF& whole, const StepChart& chart,
+              const StepChartsData& data, double span, bool explained, const MatrixPen& pen) {
+    const QFont bold = boldOf(pen);
     const QFontMetricsF body(bold);
     const QFontMetricsF small(pen.small);
+    const double names = namesHeight(data, whole.width(), pen);
     painter.setFont(bold);
     painter.setPen(pen.ground.ink);
-    painter.drawText(QPointF(box.left(), box.top() + body.ascent()),
-                     body.elidedText(chart.name, Qt::ElideRight, box.width()));
+    painter.drawText(QRectF(whole.left(), whole.top(), whole.width(), names),
+                     Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap, chart.name);
+    const QRectF box = whole.adjusted(0, names - pen.line, 0, 0);
     // Unit left, reading right with its sign.
     const double second = box.top() + pen.line;
     const bool settled = chart.mark == CellMark::Better || chart.mark == CellMark::Worse;
