@@ -202,16 +202,15 @@ private:
 };
 } // namespace
 
-desks::MergeReport bringBack(log::Log& log, Footing& footing, const Sixteen& uuid,
-                             const Patience& patience, const Progress& progress) {
+desks::MergeReport bringBack(log::Log& log, Footing& footing, const Sixteen& uuid, const How& how,
+                             const Progress& progress) {
     auto said = log::carried(log, uuid);
     if (!said || said->alive || said->content.empty())
         return {};
     said->alive = true;
     log::extend(said->trail, log::stepHash(said->hash, true));
     const Atom atom = store::atomOf(*said, store::everybody);
-    return takeUnit(log, footing, {{.atom = &atom, .said = *said}}, {0},
-                    {.stored = InStore::NotYet, .patience = patience}, progress);
+    return takeUnit(log, footing, {{.atom = &atom, .said = *said}}, {0}, how, progress);
 }
 
 Came takeIn(log::Log& log, Footing& footing, const std::vector<Atom>& all, const Progress& progress,

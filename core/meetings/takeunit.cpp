@@ -127,6 +127,9 @@ public:
             return false;
         m_before = std::move(*before);
         m_met = metBefore(m_db, m_known, m_before.desk, m_all, m_places);
+        for (const Sixteen& uuid : m_how.usedUnseen)
+            if (const Slot slot = m_known.find(uuid))
+                m_met.usedUnseen.insert(slot);
         return true;
     }
     /// Nothing is read or written for it but choices that are known already.

@@ -9,6 +9,7 @@
 #include "core/meetings/patience.h"
 #include "core/model/progress.h"
 
+#include <set>
 #include <vector>
 
 namespace slopebook::meetings {
@@ -22,6 +23,8 @@ enum class InStore { Yes, NotYet };
 struct How {
     Reads reads = Reads::Around;
     InStore stored = InStore::Yes;
+    /// Used where nobody sees here (desks::MetBefore).
+    std::set<store::Sixteen> usedUnseen{};
     Patience patience{};
 };
 
