@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What stands in the store and is not seen at a desk, each at real logs and a real PostgreSQL: what
-// another squad uses.
+// another squad uses, and what may not stand in a log.
 #include "core/desks/merge.h"
 #include "tests/meetings/twodesks.h"
 
@@ -25,6 +25,9 @@ LiftId aLift(const log::Log& log, const std::string& name) {
 Sixteen uuidOfLift(const log::Log& log, const std::string& name) {
     return uuidOf(log, "lift", raw(aLift(log, name)));
 }
+Sixteen uuidOfAthlete(const log::Log& log, const std::string& name) {
+    return uuidOf(log, "athlete", raw(called(log.athletes(), name)));
+}
 /// Of identities that are as good as random, one that will do.
 LiftId addLift(log::Log& log, const std::string& name,
                const std::function<bool(const Sixteen&)>& willDo) {
@@ -39,6 +42,23 @@ void addSetOf(log::Log& log, const std::string& who, LiftId lift) {
     const AthleteId athlete = log.add(Athlete{.name = who});
     const SessionId session = log.add(SessionHead{.athlete = athlete, .date = day(2026, 4, 2)});
     log.add(session, lift, ladderSet(60, {0.8}));
+}
+void rename(log::Log& log, const std::string& name, const std::string& now) {
+    for (const auto& one : log.athletes())
+        if (one.value.name == name) {
+            Athlete athlete = one.value;
+            athlete.name = now;
+            log.change(one.id, athlete);
+            return;
+        }
+}
+/// A note that the store takes and no log does, under a past that fits it.
+Atom forgedAthlete(unsigned number, const Sixteen& squad) {
+    Atom forged = atom("athlete", numbered(number), squad, {},
+                       R"({"name":"Eve","note":")" + std::string(150'000, 'x') + R"("})");
+    const std::string bytes = store::contentOfJson("athlete", std::nullopt, *forged.content);
+    forged.trail.back().hash = log::stepHash(log::hashOf(bytes), true);
+    return forged;
 }
 } // namespace
 
@@ -98,6 +118,54 @@ private Q_SLOTS:
         const log::Log log = judo.open();
         QCOMPARE(uuidOfLift(log, "Sled"), used);
         QVERIFY(findingsIn(judo.file()).empty());
+    }
+
+    // Two change their names, and beside them came what may not stand in a log: that stays out,
+    // wherever it stands among them, and both have their names.
+    void twoThatChangeNamesBesideWhatStaysOut_data() {
+        QTest::addColumn<bool>("before");
+        QTest::newRow("before them") << true;
+        QTest::newRow("behind them") << false;
+    }
+    void twoThatChangeNamesBesideWhatStaysOut() {
+        QFETCH(bool, before);
+        addAthlete(*m_rack, "Ada");
+        addAthlete(*m_rack, "Bo");
+        meetAll();
+        Connection cora = m_world->as("cora");
+        const auto forge = [&] {
+            QCOMPARE(store::push(cora, StoreWorld::markOf(cora),
+                                 std::vector<Atom>{forgedAthlete(7, m_world->rowing)})
+                         .answer,
+                     Pushed::Answer::Ok);
+        };
+        if (before)
+            forge();
+        Sixteen ada{}, bo{};
+        {
+            log::Log log = m_rack->open();
+            ada = uuidOfAthlete(log, "Ada");
+            bo = uuidOfAthlete(log, "Bo");
+            rename(log, "Ada", "parked");
+            rename(log, "Bo", "Ada");
+            rename(log, "parked", "Bo");
+        }
+        m_rack->meet();
+        if (!before)
+            forge();
+        addAthlete(*m_rack, "Behind them");
+        m_rack->meet();
+        for (int i = 0; i < 2; ++i) {
+            const MeetingReport report = m_office->meet();
+            QCOMPARE(report.leftOut.size(), std::size_t(1));
+            QVERIFY(report.taken.renamed.empty() && report.taken.listed.empty());
+            QCOMPARE(report.waiting, 0);
+        }
+        const log::Log log = m_office->open();
+        QCOMPARE(uuidOfAthlete(log, "Ada"), bo);
+        QCOMPARE(uuidOfAthlete(log, "Bo"), ada);
+        QVERIFY(hasAthlete(*m_office, "Behind them"));
+        QVERIFY(findingsIn(m_office->file()).empty());
     }
 };
 
