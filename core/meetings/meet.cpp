@@ -329,7 +329,9 @@ private:
     void keepChoicesOfOthers(std::vector<Refused>& refused) {
         std::vector<store::Sixteen> kept;
         std::erase_if(refused, [&](const Refused& one) {
-            if (one.answer != Answer::NotOurs || !isChoiceOfEverybodys(m_log, one.atom.uuid))
+            const auto choice =
+                one.answer == Answer::NotOurs ? log::carried(m_log, one.atom.uuid) : std::nullopt;
+            if (!choice || !isChoiceOfEverybodys(log::connectionOf(m_log), *choice))
                 return false;
             kept.push_back(one.atom.uuid);
             return true;
