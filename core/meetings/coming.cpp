@@ -201,7 +201,7 @@ public:
 private:
     /// Those that nothing is in question about; gives the others. A repeat needs what it repeats.
     std::vector<Places> takeSessions(std::vector<Places> sessions) {
-        Pace pace(mostAtOnce);
+        Pace pace(m_log, mostAtOnce);
         for (std::size_t before = sessions.size() + 1; sessions.size() < before;) {
             before = sessions.size();
             std::vector<Places> left;
@@ -228,7 +228,7 @@ private:
     }
 
     void takeUnits(const std::vector<Places>& units) {
-        Pace pace(mostAtOnce);
+        Pace pace(m_log, mostAtOnce);
         for (const Places& unit : units) {
             tellHow();
             pace.write(unit.size(), [&] {
