@@ -43,6 +43,7 @@ Meeting::Meeting(Slots& theSlots, Desk& mine, const Desk& theirs, const Rules& t
         return;
     m_stored = met->things;
     m_notOurs = met->notOurs;
+    m_usedUnseen = met->usedUnseen;
     for (const auto& [slot, atom] : theirs)
         m_stored.insert(slot);
 }
@@ -70,7 +71,8 @@ void Meeting::placeAll() {
         // what others may speak of already, in squads that are not seen here, stays what it is; and
         // what this desk may not write would wait for ever with another name
         const auto rank = [&](Slot one) {
-            return std::tuple(!m_notOurs.contains(one), !m_stored.contains(one), known.uuid(one));
+            return std::tuple(!m_notOurs.contains(one), !m_usedUnseen.contains(one),
+                              !m_stored.contains(one), known.uuid(one));
         };
         if (!isNew && rank(slot) < rank(at->second))
             at->second = slot;
@@ -157,9 +159,13 @@ void Meeting::joinAgain() {
             const Atom& lost = desk.at(slot);
             const bool mutual = known.uuid(slot) < known.uuid(holder) &&
                                 log::holds(lost.trail, noteOf(known.uuid(holder)));
-            if (slot != holder && one.alive && lost.alive && !mutual &&
-                canBeOne(*lost.thing, *one.thing))
+            if (slot == holder || !one.alive || !lost.alive || mutual ||
+                !canBeOne(*lost.thing, *one.thing))
+                continue;
+            if (!m_usedUnseen.contains(slot))
                 becomeOne(slot, holder);
+            else if (!m_usedUnseen.contains(holder))
+                becomeOne(holder, slot);
         }
     }
 }

@@ -64,9 +64,10 @@ private:
     std::string rootOf(const Thing& named) const;
     void renumber(Slot slot);
 
-    std::set<Slot> m_newlyMet; ///< known to one of the two desks alone
-    std::set<Slot> m_stored;   ///< what a store has, which keeps its key; of two desks nothing
-    std::set<Slot> m_notOurs;  ///< what may not be written from here
+    std::set<Slot> m_newlyMet;   ///< known to one of the two desks alone
+    std::set<Slot> m_stored;     ///< what a store has, which keeps its key; of two desks nothing
+    std::set<Slot> m_notOurs;    ///< what may not be written from here
+    std::set<Slot> m_usedUnseen; ///< what is used where nobody sees here
     std::unordered_map<std::string, Slot> m_holders;
     std::vector<Noted> m_noted;
 };

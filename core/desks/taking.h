@@ -54,6 +54,9 @@ struct MetBefore {
     std::set<Slot> things{};  ///< those of the desk's that the store has
     std::set<Slot> notOurs{}; ///< of all, those that may not be written from here: others yield
     std::map<Slot, Sixteen> asStored{}; ///< of those of the desk's: the revision in the store
+    /// What uses them is not seen here: they keep their names, and become one with no other,
+    /// though that was said before: what is one with them goes to them.
+    std::set<Slot> usedUnseen{};
 };
 
 /// Takes theirs into mine. Throws BadInput for what no desk holds: what speaks of nothing, a number

@@ -3,6 +3,7 @@
 // statements prepared once. Every error of SQLite leaves here as a LogError.
 #pragma once
 
+#include <chrono>
 #include <filesystem>
 #include <memory>
 #include <string>
@@ -28,6 +29,12 @@ struct Header {
     int version = 0; ///< user_version
 };
 
+/// How long a transaction took that wrote.
+struct WriteTook {
+    std::chrono::steady_clock::duration work{}, commit{}; ///< from its begin on; its end
+    long before = 0;                                      ///< so many were committed before
+};
+
 class Connection {
 public:
     /// Fresh: an empty file that this program has just made.
@@ -46,6 +53,13 @@ public:
     bool readOnly() const { return m_readOnly; }
     bool inTransaction() const;
     SQLite::Database& database() const { return *m_database; }
+
+    /// The last that was committed here.
+    const WriteTook& lastWrite() const { return m_lastWrite; }
+    void noteWrite(std::chrono::steady_clock::duration work,
+                   std::chrono::steady_clock::duration commit) {
+        m_lastWrite = {.work = work, .commit = commit, .before = m_lastWrite.before + 1};
+    }
 
     /// What the table "coming" of the statement that runs next holds (comingrows.h).
     void setComing(const ComingRows* rows) const { *m_coming = rows; }
@@ -73,6 +87,7 @@ private:
 
     std::filesystem::path m_file;
     bool m_readOnly = false;
+    WriteTook m_lastWrite;
     std::unique_ptr<OwnFiles> m_files;
     std::unique_ptr<const ComingRows*> m_coming; ///< what the table "coming" holds
     std::unique_ptr<SQLite::Database> m_database;

@@ -79,6 +79,7 @@ WriteScope::WriteScope(Connection& connection, int& depth)
             throw LogError(Kind::Conflict, say("The log is just being read. Nothing was changed."));
         const SeenToWait seen(connection);
         Query(connection, "BEGIN IMMEDIATE").run();
+        m_began = std::chrono::steady_clock::now();
     } else {
         requireOpen(connection);
         Query(connection, "SAVEPOINT part").run();
@@ -100,7 +101,9 @@ void WriteScope::commit() {
     requireOpen(m_connection);
     if (outermost()) {
         const SeenToWait seen(m_connection); // for those who read
+        const auto from = std::chrono::steady_clock::now();
         Query(m_connection, "COMMIT").run();
+        m_connection.noteWrite(from - m_began, std::chrono::steady_clock::now() - from);
     } else {
         Query(m_connection, "RELEASE part").run();
     }

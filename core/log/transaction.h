@@ -36,6 +36,7 @@ private:
     Connection& m_connection;
     int& m_depth;
     int m_level;
+    std::chrono::steady_clock::time_point m_began;
     bool m_committed = false;
 };
 

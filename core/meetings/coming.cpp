@@ -11,8 +11,10 @@
 #include "core/store/thingjson.h"
 
 #include <algorithm>
+#include <functional>
 #include <map>
 #include <numeric>
+#include <utility>
 
 namespace slopebook::meetings {
 
@@ -42,9 +44,54 @@ void leaveOut(Came& came, const Atom& atom, const Words& why) {
     at->second = std::min(at->second, atom.version);
 }
 
-/// Piece by piece where one of them may not stand in a log: the others are taken.
-void takePieces(log::Log& log, Footing& footing, const std::vector<Arrived>& all,
-                const Places& places, const How& how, const Progress& progress, Came& came) {
+/// Of a unit that cannot be taken: what of it can, all of that together. It is tried piece by
+/// piece, and nothing is written: half of two that change their names is not to be taken without
+/// the other.
+class Standing {
+public:
+    using WhyNot = std::function<std::optional<Words>(const Places&)>;
+    struct Bad {
+        std::size_t place = 0;
+        Words why{};
+    };
+
+    Standing(const Places& places, const WhyNot& whyNot) : m_whyNot(whyNot) {
+        put(places);
+        // what was tried before what it needs
+        for (std::size_t before = m_bad.size() + 1; m_bad.size() < before;) {
+            before = m_bad.size();
+            for (const Bad& one : std::exchange(m_bad, {}))
+                put({one.place});
+        }
+        std::ranges::sort(m_good);
+    }
+    const Places& good() const { return m_good; }
+    const std::vector<Bad>& bad() const { return m_bad; }
+
+private:
+    void put(const Places& some) {
+        Places together = m_good;
+        together.insert(together.end(), some.begin(), some.end());
+        const std::optional<Words> why = m_whyNot(together);
+        if (!why) {
+            m_good = std::move(together);
+        } else if (some.size() == 1) {
+            m_bad.push_back({.place = some.front(), .why = *why});
+        } else {
+            const auto middle = some.begin() + static_cast<std::ptrdiff_t>(some.size() / 2);
+            put(Places(some.begin(), middle));
+            put(Places(middle, some.end()));
+        }
+    }
+
+    const WhyNot& m_whyNot;
+    Places m_good;
+    std::vector<Bad> m_bad;
+};
+
+/// Where something of it may not stand in a log the rest is taken.
+void takeStanding(log::Log& log, Footing& footing, const std::vector<Arrived>& all,
+                  const Places& places, const How& how, const Progress& progress, Came& came) {
     try {
         add(came.report, takeUnit(log, footing, all, places, how, progress));
         return;
@@ -54,9 +101,13 @@ void takePieces(log::Log& log, Footing& footing, const std::vector<Arrived>& all
             return;
         }
     }
-    const auto middle = places.begin() + static_cast<std::ptrdiff_t>(places.size() / 2);
-    takePieces(log, footing, all, Places(places.begin(), middle), how, progress, came);
-    takePieces(log, footing, all, Places(middle, places.end()), how, progress, came);
+    const Standing standing(places, [&](const Places& some) {
+        return whyNotTaken(log, footing, all, some, how, progress);
+    });
+    for (const Standing::Bad& one : standing.bad())
+        leaveOut(came, *all[one.place].atom, one.why);
+    if (!standing.good().empty())
+        add(came.report, takeUnit(log, footing, all, standing.good(), how, progress));
 }
 
 /// What can be taken: what says what it was sent as, and speaks of what comes or is known here.
@@ -150,7 +201,7 @@ public:
 private:
     /// Those that nothing is in question about; gives the others. A repeat needs what it repeats.
     std::vector<Places> takeSessions(std::vector<Places> sessions) {
-        Pace pace(mostAtOnce);
+        Pace pace(m_log, mostAtOnce);
         for (std::size_t before = sessions.size() + 1; sessions.size() < before;) {
             before = sessions.size();
             std::vector<Places> left;
@@ -177,11 +228,11 @@ private:
     }
 
     void takeUnits(const std::vector<Places>& units) {
-        Pace pace(mostAtOnce);
+        Pace pace(m_log, mostAtOnce);
         for (const Places& unit : units) {
             tellHow();
             pace.write(unit.size(), [&] {
-                takePieces(m_log, m_footing, m_all, unit, m_how, m_progress, m_came);
+                takeStanding(m_log, m_footing, m_all, unit, m_how, m_progress, m_came);
             });
             m_done += unit.size();
         }
@@ -202,16 +253,15 @@ private:
 };
 } // namespace
 
-desks::MergeReport bringBack(log::Log& log, Footing& footing, const Sixteen& uuid,
-                             const Patience& patience, const Progress& progress) {
+desks::MergeReport bringBack(log::Log& log, Footing& footing, const Sixteen& uuid, const How& how,
+                             const Progress& progress) {
     auto said = log::carried(log, uuid);
     if (!said || said->alive || said->content.empty())
         return {};
     said->alive = true;
     log::extend(said->trail, log::stepHash(said->hash, true));
     const Atom atom = store::atomOf(*said, store::everybody);
-    return takeUnit(log, footing, {{.atom = &atom, .said = *said}}, {0},
-                    {.stored = InStore::NotYet, .patience = patience}, progress);
+    return takeUnit(log, footing, {{.atom = &atom, .said = *said}}, {0}, how, progress);
 }
 
 Came takeIn(log::Log& log, Footing& footing, const std::vector<Atom>& all, const Progress& progress,

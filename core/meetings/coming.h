@@ -30,9 +30,10 @@ Came takeIn(log::Log& log, Footing& footing, const std::vector<store::Atom>& ato
             const Progress& progress = {}, const How& how = {});
 
 /// Something that was removed here lives again, as an edit of this log's, where it still is what it
-/// was. Throws LogError; WaitsForPause; Cancelled.
+/// was. how.usedUnseen: it, and what was brought back before. Throws LogError; WaitsForPause;
+/// Cancelled.
 desks::MergeReport bringBack(log::Log& log, Footing& footing, const store::Sixteen& uuid,
-                             const Patience& patience, const Progress& progress);
+                             const How& how, const Progress& progress);
 
 /// What more was told, of another take.
 void add(desks::MergeReport& all, desks::MergeReport&& more);

@@ -305,7 +305,7 @@ private:
     const Footing& m_footing;
     const store::Departed& m_departed;
     Comes m_comes;
-    Pace m_pace{100};
+    Pace m_pace{m_log, 100};
     std::optional<AthleteId> m_athlete;
     std::vector<SessionId> m_sessions;
     Uuids m_his, m_choices;

@@ -168,7 +168,7 @@ void forgetUntold(log::Log& log, const Footing& footing, std::span<const Sixteen
 
 void noteSent(log::Log& log, Footing& footing, std::span<const store::Atom> atoms,
               std::int64_t version) {
-    Pace(firstPiece).inPieces(atoms, [&](std::span<const store::Atom> some) {
+    Pace(log, firstPiece).inPieces(atoms, [&](std::span<const store::Atom> some) {
         std::vector<log::Sent> sent;
         log.together([&] {
             footing.require(log);
@@ -208,7 +208,7 @@ void noteWentBack(log::Log& log, Footing& footing, std::int64_t n) {
     log::visitSent(db, n, [&](const log::Sent& one) {
         later.push_back({.uuid = one.uuid, .squad = one.squad});
     });
-    Pace pace(firstPiece);
+    Pace pace(log, firstPiece);
     pace.inPieces(std::span<const log::Unsent>(later), [&](std::span<const log::Unsent> some) {
         log.together([&] {
             footing.require(log);

@@ -42,7 +42,7 @@ store::Squad squadFor(const std::vector<store::Squad>& squads, const std::string
 /// What was noted of a store that the log has left, piece by piece, until nothing is left or the
 /// log meets a store (again).
 void forgetLeft(log::Log& log, long& pieces) {
-    Pace pace(firstNoted);
+    Pace pace(log, firstNoted);
     for (bool more = true; more;) {
         const std::size_t count = pace.things();
         pace.write(count, [&] {
@@ -58,7 +58,7 @@ void forgetLeft(log::Log& log, long& pieces) {
 /// Notes, piece by piece, all that the log holds and what was removed from it.
 void noteEverything(log::Log& log, const Progress& stop, long& pieces) {
     log::Connection& db = log::connectionOf(log);
-    Pace pace(firstNoted);
+    Pace pace(log, firstNoted);
     std::optional<log::Sixteen> last;
     for (;;) {
         tell(stop, 0, 0);

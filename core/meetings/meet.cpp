@@ -309,13 +309,19 @@ private:
     }
 
     /// What is used is there: it comes back, so that one of its name becomes one with it, or
-    /// yields.
+    /// yields. Each once in a meeting: what goes again all the same waits.
     bool bringBack(const std::vector<store::Sixteen>& inTheWay) {
-        for (const store::Sixteen& uuid : inTheWay)
-            add(m_report.taken,
-                meetings::bringBack(m_log, m_footing, uuid, m_patience, m_progress));
-        m_wrote = m_wrote || !inTheWay.empty();
-        return !inTheWay.empty();
+        How how{.stored = InStore::NotYet, .usedUnseen = m_broughtBack, .patience = m_patience};
+        bool any = false;
+        for (const store::Sixteen& uuid : inTheWay) {
+            if (!m_broughtBack.insert(uuid).second)
+                continue;
+            how.usedUnseen.insert(uuid);
+            add(m_report.taken, meetings::bringBack(m_log, m_footing, uuid, how, m_progress));
+            any = true;
+        }
+        m_wrote = m_wrote || any;
+        return any;
     }
 
     /// A choice about what is everybody's may be worked out alike in two squads. The store has the
@@ -323,7 +329,9 @@ private:
     void keepChoicesOfOthers(std::vector<Refused>& refused) {
         std::vector<store::Sixteen> kept;
         std::erase_if(refused, [&](const Refused& one) {
-            if (one.answer != Answer::NotOurs || !isChoiceOfEverybodys(m_log, one.atom.uuid))
+            const auto choice =
+                one.answer == Answer::NotOurs ? log::carried(m_log, one.atom.uuid) : std::nullopt;
+            if (!choice || !isChoiceOfEverybodys(log::connectionOf(m_log), *choice))
                 return false;
             kept.push_back(one.atom.uuid);
             return true;
@@ -355,7 +363,8 @@ private:
     const Progress& m_progress;
     const Patience m_patience;
     MeetingReport m_report;
-    std::vector<store::Atom> m_going; ///< that were given last, all of them at once
+    std::vector<store::Atom> m_going;       ///< that were given last, all of them at once
+    std::set<store::Sixteen> m_broughtBack; ///< as they are used where nobody sees here
     Footing m_footing{store::Sixteen{}};
     bool m_wrote = false;
 };

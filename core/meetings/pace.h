@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How much a meeting writes in one transaction: as much as takes some 20 ms on this machine, so
-// that who enters a set meanwhile waits for no longer; and between two of them the log is free for
-// as long as the last one took, at most 12 ms: SQLite lets in whoever asks first.
+// A meeting writes in transactions that are as great as who enters a set meanwhile can wait for
+// (piece.h); and between two of them the log is free for as long as the last one took, at most
+// 12 ms: SQLite lets in whoever asks first.
 #pragma once
+
+#include "core/log/connection.h"
+#include "core/log/snapshot.h"
+#include "core/meetings/piece.h"
 
 #include <algorithm>
 #include <chrono>
@@ -14,22 +18,23 @@ namespace slopebook::meetings {
 
 class Pace {
 public:
-    using Duration = std::chrono::steady_clock::duration;
-
-    explicit Pace(std::size_t first) : m_things(first) {}
+    Pace(const log::Log& log, std::size_t first) : m_db(log::connectionOf(log)), m_piece(first) {}
 
     /// So many things are to be written next.
-    std::size_t things() const { return m_things; }
+    std::size_t things() const { return m_piece.things(); }
 
-    /// Does the work, which writes so many things in one transaction, and is timed.
+    /// Does the work, which writes so many things in one transaction of the log.
     template <class Work>
     void write(std::size_t things, const Work& work) {
         if (m_last != Duration{})
             std::this_thread::sleep_for(std::min<Duration>(m_last, longestRest));
-        const auto from = std::chrono::steady_clock::now();
+        const long before = m_db.lastWrite().before;
         work();
-        m_last = std::chrono::steady_clock::now() - from;
-        note(things);
+        const log::WriteTook& took = m_db.lastWrite();
+        if (took.before == before)
+            return; // it found nothing to write
+        m_last = took.work + took.commit;
+        m_piece.note(things, took.work, took.commit);
     }
     /// The work with all of them, as many at a time as are to be written next.
     template <class Each, class Work>
@@ -42,22 +47,11 @@ public:
     }
 
 private:
-    static constexpr Duration wanted = std::chrono::milliseconds(20);
+    using Duration = std::chrono::steady_clock::duration;
     static constexpr Duration longestRest = std::chrono::milliseconds(12);
-    static constexpr std::size_t least = 20, most = 4000;
 
-    void note(std::size_t things) {
-        if (things * 2 < m_things)
-            return; // it says little of how many would do
-        const double ratio =
-            std::chrono::duration<double>(wanted) /
-            std::max(std::chrono::duration<double>(m_last), std::chrono::duration<double>(1e-6));
-        const auto next =
-            static_cast<std::size_t>(static_cast<double>(things) * std::min(ratio, 2.0));
-        m_things = std::clamp(next, least, most);
-    }
-
-    std::size_t m_things;
+    const log::Connection& m_db;
+    Piece m_piece;
     Duration m_last{};
 };
 

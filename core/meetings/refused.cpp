@@ -77,10 +77,9 @@ std::vector<store::Sixteen> inTheWay(const log::Log& log, const std::vector<Refu
     return all;
 }
 
-bool isChoiceOfEverybodys(const log::Log& log, const store::Sixteen& uuid) {
-    const auto choice = log::carried(log, uuid);
-    const auto about = choice ? log::aboutOf(*choice) : std::nullopt;
-    const auto thing = about ? log::carried(log, *about) : std::nullopt;
+bool isChoiceOfEverybodys(log::Connection& db, const log::Carried& one) {
+    const auto about = log::aboutOf(one);
+    const auto thing = about ? log::carried(db, *about) : std::nullopt;
     return thing && store::isEverybodys(thing->kind);
 }
 

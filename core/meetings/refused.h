@@ -3,6 +3,7 @@
 // stands against it.
 #pragma once
 
+#include "core/log/carried.h"
 #include "core/log/log.h"
 #include "core/model/words.h"
 #include "core/store/exchange.h"
@@ -31,7 +32,7 @@ giveInPieces(std::vector<store::Atom> atoms, store::Pushed::Answer answer,
 std::vector<store::Sixteen> inTheWay(const log::Log& log, const std::vector<Refused>& refused);
 
 /// Whether it is a choice about what is everybody's: a lift, a test, a device.
-bool isChoiceOfEverybodys(const log::Log& log, const store::Sixteen& uuid);
+bool isChoiceOfEverybodys(log::Connection& db, const log::Carried& one);
 
 /// For the coach.
 Words why(const Refused& refused);

@@ -10,8 +10,10 @@
 #include "core/meetings/going.h"
 #include "core/meetings/joining.h"
 #include "core/meetings/units.h"
+#include "core/model/errors.h"
 
 #include <algorithm>
+#include <exception>
 #include <limits>
 #include <optional>
 #include <set>
@@ -127,6 +129,9 @@ public:
             return false;
         m_before = std::move(*before);
         m_met = metBefore(m_db, m_known, m_before.desk, m_all, m_places);
+        for (const Sixteen& uuid : m_how.usedUnseen)
+            if (const Slot slot = m_known.find(uuid))
+                m_met.usedUnseen.insert(slot);
         return true;
     }
     /// Nothing is read or written for it but choices that are known already.
@@ -164,10 +169,18 @@ private:
     desks::Taken m_taken;
 };
 
+enum class Stays { Yes, No };
+/// What was only tried is taken back.
+class TakenBack : public std::exception {};
+void unlessTried(Stays stays) {
+    if (stays == Stays::No)
+        throw TakenBack();
+}
+
 /// In one transaction, which nobody waits for for long. Nothing where it is too much for that.
 std::optional<desks::MergeReport> takeSmall(log::Log& log, Footing& footing,
                                             const std::vector<Arrived>& all, const Places& places,
-                                            const How& how) {
+                                            const How& how, Stays stays) {
     std::optional<desks::MergeReport> report;
     std::optional<log::Sent> last;
     log.together([&] {
@@ -178,6 +191,7 @@ std::optional<desks::MergeReport> takeSmall(log::Log& log, Footing& footing,
         unit.workOut();
         report = unit.report();
         last = unit.write();
+        unlessTried(stays);
     });
     footing.wrote(last);
     return report;
@@ -187,7 +201,7 @@ std::optional<desks::MergeReport> takeSmall(log::Log& log, Footing& footing,
 /// where somebody wrote meanwhile, or waits to.
 std::optional<desks::MergeReport> tryGreat(log::Log& log, Footing& footing,
                                            const std::vector<Arrived>& all, const Places& places,
-                                           const How& how) {
+                                           const How& how, Stays stays) {
     log::GivesWay givesWay(log);
     try {
         Unit unit(log, all, places, how);
@@ -207,6 +221,7 @@ std::optional<desks::MergeReport> tryGreat(log::Log& log, Footing& footing,
                 return;
             }
             last = unit.write();
+            unlessTried(stays);
             givesWay.end();
         });
         footing.wrote(last);
@@ -217,16 +232,34 @@ std::optional<desks::MergeReport> tryGreat(log::Log& log, Footing& footing,
         return std::nullopt;
     }
 }
+
+desks::MergeReport takeOrTry(log::Log& log, Footing& footing, const std::vector<Arrived>& all,
+                             const Places& places, const How& how, const Progress& progress,
+                             Stays stays) {
+    if (how.reads == Reads::Whole || (how.reads == Reads::Around && places.size() <= mostAtOnce))
+        if (auto report = takeSmall(log, footing, all, places, how, stays))
+            return std::move(*report);
+    for (Pauses pauses(log, how.patience, progress);; pauses.await())
+        if (auto report = tryGreat(log, footing, all, places, how, stays))
+            return std::move(*report);
+}
 } // namespace
 
 desks::MergeReport takeUnit(log::Log& log, Footing& footing, const std::vector<Arrived>& all,
                             const Places& places, const How& how, const Progress& progress) {
-    if (how.reads == Reads::Whole || (how.reads == Reads::Around && places.size() <= mostAtOnce))
-        if (auto report = takeSmall(log, footing, all, places, how))
-            return std::move(*report);
-    for (Pauses pauses(log, how.patience, progress);; pauses.await())
-        if (auto report = tryGreat(log, footing, all, places, how))
-            return std::move(*report);
+    return takeOrTry(log, footing, all, places, how, progress, Stays::Yes);
+}
+
+std::optional<Words> whyNotTaken(log::Log& log, Footing& footing, const std::vector<Arrived>& all,
+                                 const Places& places, const How& how, const Progress& progress) {
+    try {
+        takeOrTry(log, footing, all, places, how, progress, Stays::No);
+    } catch (const BadInput& error) {
+        return error.words();
+    } catch (const TakenBack&) {
+        return std::nullopt;
+    }
+    return std::nullopt;
 }
 
 } // namespace slopebook::meetings

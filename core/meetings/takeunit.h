@@ -8,7 +8,10 @@
 #include "core/meetings/footing.h"
 #include "core/meetings/patience.h"
 #include "core/model/progress.h"
+#include "core/model/words.h"
 
+#include <optional>
+#include <set>
 #include <vector>
 
 namespace slopebook::meetings {
@@ -22,6 +25,8 @@ enum class InStore { Yes, NotYet };
 struct How {
     Reads reads = Reads::Around;
     InStore stored = InStore::Yes;
+    /// Used where nobody sees here (desks::MetBefore).
+    std::set<store::Sixteen> usedUnseen{};
     Patience patience{};
 };
 
@@ -31,5 +36,10 @@ struct How {
 /// what may not stand in a log; LogError; WaitsForPause; Cancelled.
 desks::MergeReport takeUnit(log::Log& log, Footing& footing, const std::vector<Arrived>& all,
                             const Places& places, const How& how, const Progress& progress);
+
+/// Whether it could be taken so: nothing; else why not. It is written and taken back. Throws as
+/// takeUnit() does but for BadInput.
+std::optional<Words> whyNotTaken(log::Log& log, Footing& footing, const std::vector<Arrived>& all,
+                                 const Places& places, const How& how, const Progress& progress);
 
 } // namespace slopebook::meetings

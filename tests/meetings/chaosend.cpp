@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What must hold once everybody has met.
 #include "core/log/snapshot.h"
+#include "core/meetings/refused.h"
 #include "tests/meetings/chaosworld.h"
 
 namespace slopebook::test {
+
+using meetings::isChoiceOfEverybodys;
 
 namespace {
 /// Whose turn it is.
@@ -13,12 +16,6 @@ std::optional<Sixteen> whose(const std::string& content) {
             if (std::string_view(of.kind) == "athlete")
                 return of.uuid;
     return std::nullopt;
-}
-/// A choice about a lift, a test or a device, which may come up alike in two squads.
-bool isChoiceOfEverybodys(log::Connection& db, const log::Carried& one) {
-    const auto about = log::aboutOf(one);
-    const auto thing = about ? log::carried(db, *about) : std::nullopt;
-    return thing && store::isEverybodys(thing->kind);
 }
 } // namespace
 

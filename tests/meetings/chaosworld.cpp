@@ -113,14 +113,16 @@ bool ChaosWorld::meet(const Desk& desk, Line line, bool types) {
                                               " sslmode=disable gssencmode=disable"
                                         : desk.at.address();
         Connection store = Connection::open(store::Address::read(address));
-        const auto report =
-            meetings::meet(log, store, now, [&](std::int64_t /*done*/, std::int64_t /*of*/) {
+        const auto report = meetings::meet(
+            log, store, now,
+            [&](std::int64_t /*done*/, std::int64_t /*of*/) {
                 if (types && own() % 3 == 0) {
                     desk.at.edit(static_cast<unsigned>(own()), 1);
                     ++did["  typed meanwhile"];
                 }
                 return true;
-            });
+            },
+            {.pause = std::chrono::milliseconds(50), .longest = std::chrono::seconds(2)});
         did["  left"] += static_cast<int>(report.departed.size());
         did["  waited as what is not seen holds it"] += static_cast<int>(report.notTaken.size());
         did["  revived"] += static_cast<int>(report.taken.revived.size());
@@ -129,6 +131,9 @@ bool ChaosWorld::meet(const Desk& desk, Line line, bool types) {
         did["  listed"] += static_cast<int>(report.taken.listed.size());
         if (!report.leftOut.empty())
             throw std::runtime_error("left out: " + english(report.leftOut.front()));
+    } catch (const meetings::WaitsForPause&) {
+        ++did["  waited for a pause"]; // the next meeting tries it again
+        return false;
     } catch (const StoreError& error) {
         ++did["  failed"];
         if (line == Line::Good && error.kind() != StoreError::Kind::Starting &&
