@@ -216,7 +216,8 @@ inline constexpr std::string_view reasons[]{
         "Phrases",
         "shares of the 1RM marked so are by %1, not by this athlete's own line: people differ"),
     translate("Phrases",
-              "of %1 athletes about %2 can be expected to read better or worse by chance alone"),
+              "of %1 athletes about %2 can be expected to read better or worse by chance alone, at "
+              "any one load"),
     translate("Phrases",
               "some were measured with two devices: part of their change may be the devices'"),
     translate("Phrases",

@@ -264,12 +264,14 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "no day has a line that reaches a max"),
     translate("Phrases", "no figure in %1 to count from"),
     translate("Phrases", "body mass"),
-    translate("Phrases", "Over all that was asked %1 of %2 readings are better or worse; chance "
-                         "alone gives %3."),
-    translate("Phrases", "Mean change of %1 athletes %2 (%3 to %4): %5. Beyond their own noise "
-                         "their changes differ by an SD of %6."),
+    translate("Phrases",
+              "Better or worse in something: %1 of %2 athletes (%3 of %4 readings; those of one "
+              "athlete go together). Chance alone gives at most %5 such athletes."),
+    translate("Phrases",
+              "Mean change of %1 athletes %2 (%3 to %4): %5. With the noise of their own "
+              "tests taken out, their changes still differ by an SD of %6."),
     translate("Phrases", "Mean change of %1 athletes %2 (%3 to %4): %5. Their changes differ by no "
-                         "more than their own noise."),
+                         "more than the noise of their own tests."),
 };
 
 } // namespace slopebook::phrases
