@@ -58,7 +58,7 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "Pain, illness or return from injury: a qualified practitioner decides."),
     translate("Phrases", "Local rules come first."),
     translate("Phrases", "No test of the battery was done on either side."),
-    translate("Phrases", "* in the chart: under other conditions, or extrapolated."),
+    translate("Phrases", "in the chart %1"),
     translate("Phrases", "> m: by more than the smallest change that matters."),
     translate("Phrases", "< m: certain, but less than the smallest change that matters."),
     translate("Phrases", "Without a bar in the chart: %1."),
