@@ -119,8 +119,8 @@ inline constexpr std::string_view pages[]{
         "Phrases",
         "Of a block or a stretch of days all sessions are made one, of a date the nearest that "
         "makes a line stands. Readings hold day-to-day noise; rows go better, worse, held, "
-        "unclear, and by size in each. Drawn to all: as much of an athlete's change as noise "
-        "would not give, between it and the mean."),
+        "unclear, and by size in each. Drawn to all: an athlete's change moved towards the mean "
+        "of all, the further the more of it the noise of tests may be."),
     translate("Phrases", "No clear bias between %1 and %2: %3 m/s (%4 % %5 to %6); of twenty sets "
                          "about nineteen differ by %7 to %8."),
     translate("Phrases", "%1 reads %2 m/s more than %3 (%4 % %5 to %6); of twenty sets about "
@@ -272,9 +272,10 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "no RPE at this load"),
     translate("Phrases", "RPE is read by how its own days differ: a block needs several of them"),
     translate("Phrases", "RPE is read by how its own days differ, and no two days of a block do"),
-    translate("Phrases",
-              "%1 was tested %2 than %3, all or some of it: part of a change may be their "
-              "doing"),
+    translate("Phrases", "%1 was tested %2 than %3, all or some of it: part of a change may be its "
+                         "doing"),
+    translate("Phrases", "all or some of %1 was tested under other conditions than %2 (%3): part "
+                         "of a change may be their doing"),
     translate("Phrases", "not lifted"),
     translate("Phrases", "no day held %1, and none has a line to read it off"),
     translate("Phrases", "no day has a line that reaches a max"),
