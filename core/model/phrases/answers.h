@@ -407,8 +407,10 @@ inline constexpr std::string_view reasons[]{
               "%1: a true change of %2 m/s is seen with a chance of %3, no change with %4"),
     translate("Phrases", "the later ladder lifted %1 times on one day would settle it"),
     translate("Phrases", "the mean of %1 later tests on separate days would settle it"),
-    translate("Phrases", "the earlier test was done once: from now on %1 tests before and %1 after "
-                         "would settle such a change"),
+    translate("Phrases",
+              "the earlier test was done once and cannot be done again: %1 tests before and "
+              "%1 after would have settled it, and in the next block so many at its start "
+              "and at its end would settle such a change"),
     translate("Phrases", "the change may lie between none and that: do one more later test"),
     translate("Phrases", "not even %1 tests on each side would settle it"),
     translate("Phrases", "%1 tests lie in %2: compare %3 with it"),
