@@ -241,7 +241,7 @@ std::string batteryJson(const questions::BatteryAnswer& answer) {
         json.object().field("label", english(row.label)).field("change", row.change);
         json.ends("low", "high", std::optional(row.interval));
         json.field("reading", std::string(answers::word(row.reading)))
-            .field("flagged", row.flagged)
+            .field("flagged", row.otherConditions || row.extrapolated)
             .endObject();
     }
     json.endArray().key("missing").array();

@@ -189,7 +189,12 @@ std::string squadJson(const std::string& lift, const Squad& squad, const answers
             rowJson(json, row, mean);
         json.endArray().endObject();
     }
-    json.endArray().field("expected_by_chance", answers::squadByChance(squad));
+    const answers::SquadAthletes athletes = answers::athletesOf(squad);
+    json.endArray()
+        .field("expected_by_chance", answers::squadByChance(squad))
+        .field("athletes_with_a_figure", athletes.asked)
+        .field("athletes_changed", athletes.changed)
+        .field("athletes_changed_by_chance_at_most", athletes.byChanceAtMost);
     notesJson(json, squad.notes);
     dueJson(json, due);
     json.endObject();

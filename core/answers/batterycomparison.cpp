@@ -141,7 +141,7 @@ void addWithoutBar(BatteryComparison& battery, const Words& label, const Measure
                               .noBar = why,
                               .word = figure ? ownUnit(measure, read) : readingWords(read.reading),
                               .reading = figure ? read.reading : Reading::NoFigure,
-                              .flagged = figure && !read.under.empty(),
+                              .otherConditions = figure && !read.under.empty(),
                               .leans = figure ? read.leans() : 0,
                               .notComparable = apart});
 }
@@ -159,10 +159,12 @@ void addForest(BatteryComparison& battery, const Words& label, const Measure& me
     const double b = change.interval.high / m;
     battery.forest.push_back({.label = label,
                               .named = namedReading(label, measure, change).name,
+                              .word = ownUnit(measure, change),
                               .change = change.change / m,
                               .interval = {std::min(a, b), std::max(a, b)},
                               .reading = change.reading,
-                              .flagged = !apart && (extrapolated || !change.under.empty()),
+                              .otherConditions = !apart && !change.under.empty(),
+                              .extrapolated = !apart && extrapolated,
                               .leans = change.leans(),
                               .notComparable = apart});
 }
@@ -308,9 +310,75 @@ Words forestReading(const ForestRow& row) {
     return row.notComparable    ? say("not comparable")
            : !row.noBar.empty() ? row.word
            : row.reading == Reading::Unclear && row.leans == 0
-               ? say("%1; clear from %2 units", readingWords(row.reading),
-                     figure((row.interval.high - row.interval.low) / 2, 1))
+               ? row.word
                : leaningReading(row.reading, row.leans);
+}
+
+namespace {
+
+bool hasAFigure(const ForestRow& row) {
+    return !row.notComparable && row.reading != Reading::NoFigure;
+}
+
+/// Where one in five or fewer is not so, a mark on each of the others says nothing any more.
+ForestKey::Marked markedOf(std::span<const ForestRow> rows, bool ForestRow::*so) {
+    constexpr long fewest = 4;
+    const auto all = std::ranges::count_if(rows, hasAFigure);
+    const auto these = std::ranges::count_if(
+        rows, [so](const ForestRow& row) { return hasAFigure(row) && row.*so; });
+    if (these == 0)
+        return ForestKey::Marked::None;
+    if (these < fewest || (all - these) * 5 > all)
+        return ForestKey::Marked::These;
+    return these == all ? ForestKey::Marked::All : ForestKey::Marked::Others;
+}
+
+std::string markOf(bool so, ForestKey::Marked marked, const char* these, const char* others) {
+    return so && marked == ForestKey::Marked::These     ? these
+           : !so && marked == ForestKey::Marked::Others ? others
+                                                        : "";
+}
+
+} // namespace
+
+ForestKey forestKey(std::span<const ForestRow> rows) {
+    return {.conditions = markedOf(rows, &ForestRow::otherConditions),
+            .extrapolated = markedOf(rows, &ForestRow::extrapolated)};
+}
+
+std::string forestMarks(const ForestRow& row, const ForestKey& key) {
+    if (!hasAFigure(row))
+        return {};
+    return markOf(row.otherConditions, key.conditions, "*", "\u00b0") +
+           markOf(row.extrapolated, key.extrapolated, "\u2020", "\u2021");
+}
+
+std::vector<Words> forestMarkWords(const ForestKey& key) {
+    using Marked = ForestKey::Marked;
+    std::vector<Words> words;
+    if (key.conditions == Marked::These)
+        words.push_back(say("*: under other conditions than before"));
+    if (key.conditions == Marked::Others)
+        words.push_back(say("\u00b0: under the same conditions"));
+    if (key.extrapolated == Marked::These)
+        words.push_back(say("\u2020: drawn beyond the loads lifted"));
+    if (key.extrapolated == Marked::Others)
+        words.push_back(say("\u2021: within the loads lifted"));
+    return words;
+}
+
+std::vector<Words> forestAllWords(const ForestKey& key) {
+    using Marked = ForestKey::Marked;
+    std::vector<Words> words;
+    if (key.conditions == Marked::All)
+        words.push_back(say("All under other conditions than before"));
+    if (key.conditions == Marked::Others)
+        words.push_back(say("Under other conditions than before: all but those marked \u00b0"));
+    if (key.extrapolated == Marked::All)
+        words.push_back(say("All drawn beyond the loads lifted"));
+    if (key.extrapolated == Marked::Others)
+        words.push_back(say("Drawn beyond the loads lifted: all but those marked \u2021"));
+    return words;
 }
 
 } // namespace slopebook::answers

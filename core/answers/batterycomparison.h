@@ -28,16 +28,31 @@ struct ForestRow {
     Words label = {};
     Words named = {}; ///< as a sentence names it, with its figures: "Single hop, left (+0.10 m)"
     Words noBar = {}; ///< why there is no bar of it: then change and interval say nothing
-    Words word = {};  ///< its reading in its own unit, where there is no bar
+    Words word = {};  ///< its reading in its own unit
     double change = 0;
     stats::Interval interval = {};
     Reading reading = Reading::NoFigure;
-    bool flagged = false;       ///< something around it changed, or a figure is drawn far beyond
-    int leans = 0;              ///< an unclear change: +1 to the better side, -1 to the worse
-    bool notComparable = false; ///< drawn all the same, hatched
+    bool otherConditions = false; ///< something around it changed
+    bool extrapolated = false;    ///< its figure is drawn far beyond the loads
+    int leans = 0;                ///< an unclear change: +1 to the better side, -1 to the worse
+    bool notComparable = false;   ///< drawn all the same, hatched
 };
-/// "better", "unclear, leaning to better", "not comparable": its interval is drawn beside.
+/// "better", "unclear, leaning to better", "not comparable": its interval is drawn beside; how
+/// large a change is clear in the row's own unit.
 Words forestReading(const ForestRow& row);
+
+/// How rows are told apart that were tested under other conditions, and those whose figure is drawn
+/// beyond the loads: each by a mark of its own, or, where nearly all rows are so, by a line above
+/// and a mark on the others.
+struct ForestKey {
+    enum class Marked { None, These, Others, All };
+    Marked conditions = Marked::None, extrapolated = Marked::None;
+};
+ForestKey forestKey(std::span<const ForestRow> rows);
+/// The marks that stand behind a row's reading, such as "*"; empty where it has none.
+std::string forestMarks(const ForestRow& row, const ForestKey& key);
+/// What marks mean, and what holds of nearly all rows.
+std::vector<Words> forestMarkWords(const ForestKey&key), forestAllWords(const ForestKey&key);
 
 struct MissingTest {
     std::string label = {}; ///< of the date or block

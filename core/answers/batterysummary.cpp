@@ -56,8 +56,9 @@ std::vector<Words> batteryRemarks(const BatteryComparison& battery) {
     std::vector<Words> lines;
     for (const Note& note : battery.notes)
         lines.push_back(asSentence(note.words));
-    if (std::ranges::any_of(battery.forest, &ForestRow::flagged))
-        lines.push_back(say("* in the chart: under other conditions, or extrapolated."));
+    const ForestKey key = forestKey(battery.forest);
+    for (Words& mark : forestMarkWords(key))
+        lines.push_back(asSentence(say("in the chart %1", std::move(mark))));
     if (any([](const TestChange& test) { return test.read.beyondSmallest; }))
         lines.push_back(say("> m: by more than the smallest change that matters."));
     if (any([](const TestChange& test) { return surelySmall(test.read); }))

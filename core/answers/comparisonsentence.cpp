@@ -89,6 +89,10 @@ void tellMost(Clause& clause, double load, const ReadChange& r) {
         most = own;
 }
 
+std::optional<double> smallestOf(const ReadChange& r) {
+    return r.smallest ? std::optional(r.smallest->value) : std::nullopt;
+}
+
 void add(std::vector<Clause>& clauses, const ChangeAt& at) {
     const ReadChange& r = at.read;
     const double load = kilograms(at.load);
@@ -99,7 +103,8 @@ void add(std::vector<Clause>& clauses, const ChangeAt& at) {
                            .smallestChange = r.besideInterval(),
                            .largestChange = r.besideInterval(),
                            .beyondSmallest = r.beyondSmallest,
-                           .withinSmallest = r.withinSmallest});
+                           .withinSmallest = r.withinSmallest,
+                           .smallest = smallestOf(r)});
         tellMost(clauses.back(), load, r);
         return;
     }
@@ -110,6 +115,8 @@ void add(std::vector<Clause>& clauses, const ChangeAt& at) {
     c.largestChange = std::max(c.largestChange, r.besideInterval());
     c.beyondSmallest = c.beyondSmallest && r.beyondSmallest;
     c.withinSmallest = c.withinSmallest && r.withinSmallest;
+    if (const auto own = smallestOf(r))
+        c.smallest = std::min(c.smallest.value_or(*own), *own);
 }
 
 /// Where the loads of a clause lie: at one, from one to another; unclear stretches at an end of
@@ -153,7 +160,8 @@ constexpr Speeds slower{
 
 Words changed(const Clause& c, const Speeds& speeds) {
     const double a = std::abs(c.smallestChange), b = std::abs(c.largestChange);
-    const Words by = range(fixed(std::min(a, b), 2), fixed(std::max(a, b), 2));
+    const auto shown = [&c](double by) { return fixed(by, decimalsBeside(by, c.smallest, 2)); };
+    const Words by = range(shown(std::min(a, b)), shown(std::max(a, b)));
     const Words from = massWords(c.fromLoad, bareLoad), to = massWords(c.toLoad);
     if (c.fromLoad == c.toLoad)
         return say(c.beyondSmallest   ? speeds.atMore

@@ -24,6 +24,7 @@ struct Clause {
     double fromLoad = 0, toLoad = 0;              ///< kg
     double smallestChange = 0, largestChange = 0; ///< m/s, of the estimates in it
     bool beyondSmallest = false, withinSmallest = false;
+    std::optional<double> smallest = {}; ///< m/s, that matters: the least of its loads
     std::optional<Telling> telling = {}; ///< of an unclear one
 };
 

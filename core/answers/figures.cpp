@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/figures.h"
 
+#include <cmath>
+
 namespace slopebook::answers {
 
 std::string loadText(double kilograms) {
@@ -21,6 +23,15 @@ std::string cited(std::string source) {
             source.erase(clause, end - clause);
     }
     return source;
+}
+
+int decimalsBeside(double value, std::optional<double> bound, int decimals) {
+    if (!bound)
+        return decimals;
+    const double size = std::abs(value), of = std::abs(*bound);
+    const bool alike = fixed(size, decimals) == fixed(of, decimals);
+    constexpr double hair = 1e-9;
+    return alike && size < of - hair ? decimals + 1 : decimals;
 }
 
 std::string pText(double p) {

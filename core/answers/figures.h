@@ -4,6 +4,7 @@
 
 #include "core/model/figures.h"
 
+#include <optional>
 #include <string>
 
 namespace slopebook::answers {
@@ -16,6 +17,9 @@ constexpr double leastShownMass = 0.05, leastShownSpeed = 0.0005;
 std::string loadText(double kilograms);
 /// A source as a sentence names it: without "from memory", which stands where sources are listed.
 std::string cited(std::string source);
+/// The decimals with which a figure does not read as a bound that it falls short of: so many, or
+/// one more where both would be written alike (0.046 beside 0.05).
+int decimalsBeside(double value, std::optional<double> bound, int decimals);
 /// "p = 0.043"; never "p = 0.000" but "p < 0.001".
 std::string pText(double p);
 /// "1 repeat test", "2 repeat tests": the noun in the singular.

@@ -37,11 +37,12 @@ Words headlineOf(const Profile& profile, const OneRm& oneRm, bool wholeSource) {
 }
 
 Words reachWords(const OneRm& oneRm) {
-    const Words reach = figure(oneRm.reach, 2);
+    const Words reach = figure(oneRm.reach, 2), share = figure(100 * oneRm.reach, 0);
     if (oneRm.extrapolatedVeryFar())
-        return say("reach %1, extrapolated very far", reach);
-    return oneRm.extrapolatedFar() ? say("reach %1, extrapolated far", reach)
-                                   : say("reach %1", reach);
+        return say("lifted up to %1 % of it (reach %2), extrapolated very far", share, reach);
+    return oneRm.extrapolatedFar()
+               ? say("lifted up to %1 % of it (reach %2), extrapolated far", share, reach)
+               : say("lifted up to %1 % of it (reach %2)", share, reach);
 }
 
 Words between(const stats::Interval& held, bool straight) {

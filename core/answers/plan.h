@@ -91,5 +91,8 @@ PlannedLoad plannedLoad(const Profile& profile, const BuiltLoad& load,
 
 /// The cautions of a plan whose loads and aim are found; plan() calls it.
 std::vector<Caution> cautionsOf(const Plan& plan);
+/// Those of them that speak of the chosen loads: what stands beside sets that are to be lifted, and
+/// not what sets the list's end or is said of loads that nobody chose.
+std::vector<Caution> cautionsOfSets(const Plan& plan);
 
 } // namespace slopebook::answers

@@ -92,19 +92,26 @@ void sayChosen(const Plan& plan, std::vector<Caution>& cautions) {
                                 tenths(plan.profile.lightest), tenths(plan.profile.heaviest))});
 }
 
-/// Of the chosen loads the first that would be lifted to failure, else of all.
-void sayStops(const Plan& plan, std::vector<Caution>& cautions) {
+/// Of the chosen loads the first that would be lifted to failure; false where there is none.
+bool sayChosenStops(const Plan& plan, std::vector<Caution>& cautions) {
     const auto under = [&](std::size_t i) { return plan.loads[i].stopUnderMvt; };
-    if (const auto chosen = std::ranges::find_if(plan.chosen, under); chosen != plan.chosen.end()) {
-        const PlannedLoad& load = plan.loads[*chosen];
-        cautions.push_back(
-            {CautionKind::StopUnderThreshold,
-             say("the stop speed of %1 m/s at %2 lies under the MVT of %3 m/s: the set would end "
-                 "by failure; choose less loss",
-                 figure(stopVelocity(load.velocity, *plan.settings.lossPercent), 2),
-                 tenths(kilograms(load.built.exact)), figure(plan.profile.mvt->value, 2))});
+    const auto chosen = std::ranges::find_if(plan.chosen, under);
+    if (chosen == plan.chosen.end())
+        return false;
+    const PlannedLoad& load = plan.loads[*chosen];
+    cautions.push_back(
+        {CautionKind::StopUnderThreshold,
+         say("the stop speed of %1 m/s at %2 lies under the MVT of %3 m/s: the set would end "
+             "by failure; choose less loss",
+             figure(stopVelocity(load.velocity, *plan.settings.lossPercent), 2),
+             tenths(kilograms(load.built.exact)), figure(plan.profile.mvt->value, 2))});
+    return true;
+}
+
+/// Of the chosen loads, else of all.
+void sayStops(const Plan& plan, std::vector<Caution>& cautions) {
+    if (sayChosenStops(plan, cautions))
         return;
-    }
     const auto first = std::ranges::find_if(plan.loads, &PlannedLoad::stopUnderMvt);
     if (first != plan.loads.end())
         cautions.push_back(
@@ -184,6 +191,16 @@ void sayRestrictedFlow(const stats::Interval& window, std::vector<Caution>& caut
              tenths(window.high))});
 }
 
+/// What no load changes.
+void sayAlways(const Plan& plan, std::vector<Caution>& cautions) {
+    if (plan.restrictedFlow)
+        sayRestrictedFlow(*plan.restrictedFlow, cautions);
+    cautions.push_back({CautionKind::Estimates, say("loads are estimates, not clearance to lift")});
+    cautions.push_back({CautionKind::Practitioner,
+                        say("pain, illness or return from injury: a qualified practitioner "
+                            "decides; local rules come first")});
+}
+
 } // namespace
 
 std::vector<Caution> cautionsOf(const Plan& plan) {
@@ -204,12 +221,18 @@ std::vector<Caution> cautionsOf(const Plan& plan) {
                                 say("%1 is the lightest load at hand; the target is %2",
                                     tenths(lightest), tenths(plan.aim->high))});
     }
-    if (plan.restrictedFlow)
-        sayRestrictedFlow(*plan.restrictedFlow, cautions);
-    cautions.push_back({CautionKind::Estimates, say("loads are estimates, not clearance to lift")});
-    cautions.push_back({CautionKind::Practitioner,
-                        say("pain, illness or return from injury: a qualified practitioner "
-                            "decides; local rules come first")});
+    sayAlways(plan, cautions);
+    return cautions;
+}
+
+std::vector<Caution> cautionsOfSets(const Plan& plan) {
+    std::vector<Caution> cautions;
+    sayLine(plan, cautions);
+    if (!plan.chosen.empty()) {
+        sayChosen(plan, cautions);
+        sayChosenStops(plan, cautions);
+    }
+    sayAlways(plan, cautions);
     return cautions;
 }
 

@@ -58,10 +58,6 @@ Chosen chosenOf(const Plan& plan) {
     return chosen;
 }
 
-bool wholePercent(const Plan& plan) {
-    return std::round(*plan.settings.lossPercent) == *plan.settings.lossPercent;
-}
-
 } // namespace
 
 std::vector<Words> lineAge(Date test, std::optional<Date> today) {
@@ -93,6 +89,15 @@ Words aimWords(const Plan& plan) {
                      massWords(high, toTenths), listed(std::move(over)));
 }
 
+Words stopRule(const PlannedLoad& load, double lossPercent) {
+    if (!load.stop)
+        return {};
+    const bool whole = std::round(lossPercent) == lossPercent;
+    return say("end a set %1 % under the day's fastest rep: at %2 m/s if that is the expected %3 "
+               "m/s",
+               figure(lossPercent, whole ? 0 : 1), figure(*load.stop, 2), figure(load.velocity, 2));
+}
+
 Words liftWords(const Plan& plan) {
     auto [within, over, first] = chosenOf(plan);
     if (within.empty())
@@ -103,11 +108,9 @@ Words liftWords(const Plan& plan) {
     Words& mass = within.front();
     if (first->stopUnderMvt)
         return say("Lift %1; no stop speed: it would lie under the MVT.", mass);
-    return first->stop ? say("Lift %1; end a set at %2 m/s, %3 % under the expected %4 m/s.", mass,
-                             figure(*first->stop, 2),
-                             figure(*plan.settings.lossPercent, wholePercent(plan) ? 0 : 1),
-                             figure(first->velocity, 2))
-                       : say("Lift %1.", mass);
+    return first->stop
+               ? asSentence(say("Lift %1; %2", mass, stopRule(*first, *plan.settings.lossPercent)))
+               : say("Lift %1.", mass);
 }
 
 Words drawnOnWords(const PlannedLoad& load) {

@@ -13,9 +13,12 @@ namespace slopebook::answers {
 
 /// "The line is of 14 March 2026." With today: its age, and from four weeks on that it is old.
 std::vector<Words> lineAge(Date test, std::optional<Date> today);
-/// "Lift 60 kg; end a set at 0.67 m/s, 20 % under the expected 0.84 m/s.": what is done with the
-/// plan. No stop speed under the MVT, and no load over the estimated 1RM is one to lift. Empty
-/// where none is chosen, or of several all lie over it.
+/// "end a set 20 % under the day's fastest rep: at 0.67 m/s if that is the expected 0.84 m/s", on
+/// screen and card alike: the one rule by which a set ends. Empty where the load has no stop speed.
+Words stopRule(const PlannedLoad& load, double lossPercent);
+/// "Lift 60 kg; ...", with the stop rule: what is done with the plan. No stop speed under the MVT,
+/// and no load over the estimated 1RM is one to lift. Empty where none is chosen, or of several all
+/// lie over it.
 Words liftWords(const Plan& plan);
 /// The aim, with what of it lies over the estimated 1RM, or that every load is shown.
 Words aimWords(const Plan& plan);

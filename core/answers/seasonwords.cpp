@@ -213,22 +213,34 @@ bool otherThanFigures(const MatrixRow& row, const MatrixCell& cell,
     return std::abs(*cell.value - *row.cells[change->from].value - change->read.change) > 2 * last;
 }
 
+/// Each condition that differs by itself, once: underWords() joins them.
+void addConditions(std::vector<Words>& all, const Words& under) {
+    for (const Words& part : under.parts)
+        addConditions(all, part);
+    if (under.parts.empty() && !under.empty() && std::ranges::find(all, under) == all.end())
+        all.push_back(under);
+}
+
 /// What was different around the tests of a block and those of the chosen one, a line a block.
 std::vector<Words> conditionsOfBlocks(const SeasonMatrix& matrix) {
     std::vector<Words> told;
+    const Words chosen = periodWords(matrix.blocks[matrix.chosen].block.name);
     for (std::size_t block = 0; block < matrix.blocks.size(); ++block) {
         std::vector<Words> different;
         for (const MatrixRow& row : matrix.rows)
-            if (const auto& change = row.cells[block].against;
-                change && !change->read.under.empty() &&
-                std::ranges::find(different, change->read.under) == different.end())
-                different.push_back(change->read.under);
-        if (!different.empty())
+            if (const auto& change = row.cells[block].against)
+                addConditions(different, change->read.under);
+        if (different.empty())
+            continue;
+        const Words name = periodWords(matrix.blocks[block].block.name);
+        if (different.size() == 1) // "than" follows one condition, and no list of them
             told.push_back(say("%1 was tested %2 than %3, all or some of it: part of a change may "
-                               "be their doing",
-                               periodWords(matrix.blocks[block].block.name),
-                               clauses(std::move(different)),
-                               periodWords(matrix.blocks[matrix.chosen].block.name)));
+                               "be its doing",
+                               name, different.front(), chosen));
+        else
+            told.push_back(say("all or some of %1 was tested under other conditions than %2 (%3): "
+                               "part of a change may be their doing",
+                               name, chosen, listed(std::move(different))));
     }
     return told;
 }

@@ -208,7 +208,7 @@ std::vector<Note> notesOf(const Squad& squad) {
     if (byChance >= 0.5)
         notes.push_back({Note::Kind::ByChance,
                          say("of %1 athletes about %2 can be expected to read better or worse by "
-                             "chance alone",
+                             "chance alone, at any one load",
                              most, figure(byChance, byChance < 2 ? 1 : 0))});
     if (device)
         notes.push_back({Note::Kind::DifferentDevices,

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <map>
 
 namespace slopebook::answers {
 
@@ -23,6 +24,26 @@ bool stands(const SquadRow& row) {
 double ownVariance(const ChangeParts& parts) {
     return parts.earlier.value + parts.later.value + 2 * (1 - sharedDay) * parts.day.value +
            parts.device.value;
+}
+
+struct OfOneAthlete {
+    int figures = 0, changed = 0; ///< readings
+    double chances = 0;           ///< the sum of theirs
+};
+
+std::map<AthleteId, OfOneAthlete> eachAthlete(const Squad& squad) {
+    const Family family = std::make_shared<FamilyTables>();
+    std::map<AthleteId, OfOneAthlete> all;
+    for (const SquadPart& part : squad.parts)
+        for (const SquadRow& row : part.rows) {
+            OfOneAthlete& one = all[row.athlete];
+            const Reading reading = row.read ? row.read->reading : Reading::NoFigure;
+            one.figures += reading != Reading::NoFigure ? 1 : 0;
+            one.changed += reading == Reading::Better || reading == Reading::Worse ? 1 : 0;
+            if (stands(row))
+                one.chances += chanceOfNothing(family, *row.parts, row.read->interval);
+        }
+    return all;
 }
 
 } // namespace
@@ -83,13 +104,20 @@ std::optional<SquadMean::Drawn> drawnOf(const std::optional<SquadMean>& mean, At
 }
 
 double squadByChance(const Squad& squad) {
-    const Family family = std::make_shared<FamilyTables>();
     double sum = 0;
-    for (const SquadPart& part : squad.parts)
-        for (const SquadRow& row : part.rows)
-            if (stands(row))
-                sum += chanceOfNothing(family, *row.parts, row.read->interval);
+    for (const auto& [athlete, of] : eachAthlete(squad))
+        sum += of.chances;
     return sum;
+}
+
+SquadAthletes athletesOf(const Squad& squad) {
+    SquadAthletes all;
+    for (const auto& [athlete, of] : eachAthlete(squad)) {
+        all.asked += of.figures > 0 ? 1 : 0;
+        all.changed += of.changed > 0 ? 1 : 0;
+        all.byChanceAtMost += std::min(1.0, of.chances);
+    }
+    return all;
 }
 
 Words squadMeanWords(const SquadPart& part, const SquadMean& mean) {
@@ -102,11 +130,11 @@ Words squadMeanWords(const SquadPart& part, const SquadMean& mean) {
     const Words reading = readingWords(*mean.read, speed ? 3 : 1);
     if (!(mean.trueSpread > 0))
         return say("Mean change of %1 athletes %2 (%3 to %4): %5. Their changes differ by no more "
-                   "than their own noise.",
+                   "than the noise of their own tests.",
                    mean.athletes, by, amount(mean.interval.low), amount(mean.interval.high),
                    reading);
-    return say("Mean change of %1 athletes %2 (%3 to %4): %5. Beyond their own noise their changes "
-               "differ by an SD of %6.",
+    return say("Mean change of %1 athletes %2 (%3 to %4): %5. With the noise of their own tests "
+               "taken out, their changes still differ by an SD of %6.",
                mean.athletes, by, amount(mean.interval.low), amount(mean.interval.high), reading,
                speed ? say("%1 m/s", figure(mean.trueSpread, 3))
                      : massWords(mean.trueSpread, asEstimate));
@@ -118,9 +146,10 @@ Words squadChanceWords(const Squad& squad) {
         found += part.read(Reading::Better) + part.read(Reading::Worse);
         all += part.figures();
     }
-    return say("Over all that was asked %1 of %2 readings are better or worse; chance "
-               "alone gives %3.",
-               found, all, figure(squadByChance(squad), 1));
+    const SquadAthletes athletes = athletesOf(squad);
+    return say("Better or worse in something: %1 of %2 athletes (%3 of %4 readings; those of one "
+               "athlete go together). Chance alone gives at most %5 such athletes.",
+               athletes.changed, athletes.asked, found, all, figure(athletes.byChanceAtMost, 1));
 }
 
 } // namespace slopebook::answers

@@ -35,12 +35,25 @@ constexpr int leastAthletes = 3;
 /// What an athlete's change is drawn to; nothing without a mean, or without a figure of theirs.
 std::optional<SquadMean::Drawn> drawnOf(const std::optional<SquadMean>& mean, AthleteId athlete);
 
-/// So many better or worse, over all parts, were nothing changed in anybody.
+/// So many readings better or worse, over all parts, were nothing changed in anybody.
 double squadByChance(const Squad& squad);
+/// A squad by its athletes: readings of one athlete are of the same lines and days, and go
+/// together.
+struct SquadAthletes {
+    int asked = 0;   ///< who have a figure in any part
+    int changed = 0; ///< of them, who have at least one reading better or worse
+    /// Were nothing changed in anybody, no more of them than this could be expected to have such a
+    /// reading: of each athlete the sum of the chances of their readings, one at the most
+    /// (Boole's bound, which holds however readings hang together).
+    double byChanceAtMost = 0;
+};
+SquadAthletes athletesOf(const Squad& squad);
 
-/// "Mean change +0.031 m/s (+0.008 to +0.054): better; athletes truly differ by an SD of 0.020."
+/// "Mean change +0.031 m/s (+0.008 to +0.054): better. With the noise of their own
+/// tests taken out, their changes still differ by an SD of 0.020 m/s."
 Words squadMeanWords(const SquadPart& part, const SquadMean& mean);
-/// "Over all loads 9 of 40 readings are better or worse; had nothing changed, about 1.2 would be."
+/// "Better or worse in something: 1 of 6 athletes (3 of 18 readings; those of one athlete go
+/// together). Chance alone gives at most 0.8 such athletes."
 Words squadChanceWords(const Squad& squad);
 
 } // namespace slopebook::answers

@@ -43,10 +43,11 @@ Words squadUnderWords(const SquadPart& part) {
 }
 
 Words squadMethod() {
-    return say("Of a block or a stretch of days all sessions are made one, of a date the nearest "
-               "that makes a line stands. Readings hold day-to-day noise; rows go better, worse, "
-               "held, unclear, and by size in each. Drawn to all: as much of an athlete's change "
-               "as noise would not give, between it and the mean.");
+    return say(
+        "Of a block or a stretch of days all sessions are made one, of a date the nearest "
+        "that makes a line stands. Readings hold day-to-day noise; rows go better, worse, "
+        "held, unclear, and by size in each. Drawn to all: an athlete's change moved towards "
+        "the mean of all, the further the more of it the noise of tests may be.");
 }
 
 Words agreementWords(const AgreementStudy& study, const std::string& first,

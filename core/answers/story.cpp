@@ -22,16 +22,29 @@ long countedDays(const MatrixBlock& block) {
     return std::max(0L, daysBetween(block.block.first, end) + 1);
 }
 
+/// Whether so many may be the training itself: half of what was planned at least, where nothing was
+/// one a week. A log of test days holds fewer, and their number a week is nobody's training.
+bool mayBeTraining(const MatrixBlock& block, double aWeek) {
+    return aWeek >= (block.block.aWeek ? block.block.aWeek->fewest / 2 : 1);
+}
+
 Words countedWords(const MatrixBlock& block) {
     const auto aWeek = countedAWeek(block);
     if (!aWeek)
-        return block.sessions == 1 ? say("counted in the log: 1 session")
-                                   : say("counted in the log: %1 sessions", block.sessions);
+        return block.sessions == 1
+                   ? say("in this log 1 session with sets or tests")
+                   : say("in this log %1 sessions with sets or tests", block.sessions);
     const Words weeks = figure(shortFixed(static_cast<double>(countedDays(block)) / daysAWeek, 1));
-    return block.sessions == 1 ? say("counted in the log: %1 a week (1 session in %2 weeks)",
-                                     figure(*aWeek, 1), weeks)
-                               : say("counted in the log: %1 a week (%2 sessions in %3 weeks)",
-                                     figure(*aWeek, 1), block.sessions, weeks);
+    if (!mayBeTraining(block, *aWeek))
+        return block.sessions == 1
+                   ? say("in this log 1 session with sets or tests, in %1 weeks", weeks)
+                   : say("in this log %1 sessions with sets or tests, in %2 weeks", block.sessions,
+                         weeks);
+    return block.sessions == 1
+               ? say("in this log 1 session with sets or tests, in %1 weeks: %2 a week", weeks,
+                     figure(*aWeek, 1))
+               : say("in this log %1 sessions with sets or tests, in %2 weeks: %3 a week",
+                     block.sessions, weeks, figure(*aWeek, 1));
 }
 
 void addIf(std::vector<Words>& parts, const std::string& text) {
@@ -44,11 +57,11 @@ std::vector<Words> toldParts(const Block& block, Words counted) {
     addIf(parts, block.trained);
     if (block.aWeek)
         parts.push_back(say("planned: %1", sayAWeek(*block.aWeek)));
-    if (!counted.empty())
-        parts.push_back(std::move(counted));
     if (block.ceiling)
         parts.push_back(say("up to %1", *block.ceiling));
     addIf(parts, block.note);
+    if (!counted.empty()) // no second figure of the same thing: not beside what was planned
+        parts.push_back(std::move(counted));
     return parts;
 }
 

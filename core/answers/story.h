@@ -17,8 +17,9 @@ Words storyWords(const Block& block);
 /// are fewer than two weeks.
 std::optional<double> countedAWeek(const MatrixBlock& block);
 
-/// "Winter, 1 Dec 2025 to 8 Feb 2026: fast lifts; planned: 2 sessions a week; counted in the log:
-/// 1.8 a week (18 sessions in 10 weeks); up to 70 kg".
+/// "Winter, 1 Dec 2025 to 8 Feb 2026: fast lifts; planned: 2 sessions a week; up to 70 kg; in this
+/// log 18 sessions with sets or tests, in 10 weeks: 1.8 a week". Without the number a week where so
+/// few can only be days of tests.
 Words storyWords(const MatrixBlock& block);
 
 /// What one athlete's blocks in a row can and cannot show, and what would show more, a sentence

@@ -44,8 +44,9 @@ Words remedy(const Unsettled& u) {
     case Settling::By::Later:
         return say("the mean of %1 later tests on separate days would settle it", times);
     case Settling::By::BothSides:
-        return say("the earlier test was done once: from now on %1 tests before and %1 after would "
-                   "settle such a change",
+        return say("the earlier test was done once and cannot be done again: %1 tests before and "
+                   "%1 after would have settled it, and in the next block so many at its start "
+                   "and at its end would settle such a change",
                    times);
     case Settling::By::OneMore:
         return say("the change may lie between none and that: do one more later test");

@@ -95,7 +95,12 @@ Words massWords(double kilograms, MassForm form) {
 }
 
 Words listed(std::vector<Words> parts) {
-    return joined("%1, %2", std::move(parts));
+    // A name with a comma within ("Single hop, left") would be read as two of a list of commas; a
+    // list within a list has its own joint.
+    const bool within = std::ranges::any_of(parts, [](const Words& part) {
+        return part.kind != Words::Kind::List && english(part).find(", ") != std::string::npos;
+    });
+    return within ? joined("%1 \u00b7 %2", std::move(parts)) : joined("%1, %2", std::move(parts));
 }
 Words clauses(std::vector<Words> parts) {
     return joined("%1; %2", std::move(parts));

@@ -80,7 +80,8 @@ Words figure(double value, int decimals);
 Words signedFigure(double value, int decimals);
 /// Kilograms as a mass of that form.
 Words massWords(double kilograms, MassForm form = {});
-/// "a, b, c" and "a; b; c", as the language joins them; nothing of nothing.
+/// "a, b, c", where one of them has a comma itself "a · b, c", and "a; b; c", as the language
+/// joins them; nothing of nothing.
 Words listed(std::vector<Words> parts);
 Words clauses(std::vector<Words> parts);
 /// A clause as a sentence of its own: with a capital and a stop, where it has none.

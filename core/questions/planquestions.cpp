@@ -124,8 +124,8 @@ Words changeSeen(const answers::Repeats& r) {
     if (r.changeLater)
         return say("%1 tests after the block, on separate days, make it 80 %", *r.changeLater);
     if (r.changeBoth)
-        return say("no number of later tests makes it 80 %, for the earlier test was done once: "
-                   "from now on test %1 times before and after",
+        return say("no number of later tests makes it 80 %, for the earlier test was done once and "
+                   "cannot be done again: for the next block test %1 times before it and after it",
                    *r.changeBoth);
     return say("not even 20 tests on each side make it 80 %");
 }

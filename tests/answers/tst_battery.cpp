@@ -14,6 +14,7 @@
 #include <cmath>
 #include <limits>
 #include <random>
+#include <set>
 
 using namespace slopebook;
 using namespace slopebook::answers;
@@ -308,7 +309,7 @@ private Q_SLOTS:
         QCOMPARE(english(battery.missing[1].what), std::string("Bench pull"));
         QCOMPARE(battery.forest.size(), std::size_t(2)); // a row for each side
         const ForestRow& row = battery.forest[0];
-        QVERIFY(row.flagged);
+        QVERIFY(row.otherConditions && !row.extrapolated);
         QVERIFY(std::abs(row.change - 1) < 1e-9);
         // 1.959964 sqrt(2) 0.02 / 0.05
         QVERIFY(std::abs(row.interval.high - 1 - 1.1087231) < 1e-6);
@@ -381,11 +382,11 @@ private Q_SLOTS:
             addLift(battery, lift, *found);
             std::string marked;
             for (const ForestRow& row : battery.forest)
-                marked += row.flagged ? '*' : '-';
+                marked += row.otherConditions ? '*' : row.extrapolated ? '+' : '-';
             return marked;
         };
         QCOMPARE(marks(heavy, "hall", ""), std::string("--")); // the speed, the max
-        QCOMPARE(marks(light, "hall", ""), std::string("-*"));
+        QCOMPARE(marks(light, "hall", ""), std::string("-+"));
         QCOMPARE(marks(heavy, "boathouse", ""), std::string("**"));
         QCOMPARE(marks(heavy, "boathouse", "concrete floor"), std::string("--"));
     }
@@ -530,7 +531,9 @@ private Q_SLOTS:
             const char *up = "unclear, leaning to better", *down = "unclear, leaning to worse";
             QCOMPARE(english(forestReading(row(2.10))), std::string(higherIsBetter ? up : down));
             QCOMPARE(english(forestReading(row(1.90))), std::string(higherIsBetter ? down : up));
-            QVERIFY(english(forestReading(row(2.05))).starts_with("unclear; clear from "));
+            const std::string unclear = english(forestReading(row(2.05)));
+            QVERIFY(unclear.starts_with("unclear; clear from "));
+            QVERIFY2(unclear.ends_with(" " + k.value.unit), unclear.c_str());
             QCOMPARE(english(forestReading(row(2.30))),
                      std::string(higherIsBetter ? "better" : "worse"));
         }
@@ -556,6 +559,51 @@ private Q_SLOTS:
                            {"b", {session(2, {attempt(2.2)})}}, squad, {});
         QVERIFY(!single.tests[0].attemptNoise);
         QVERIFY(english(single.tests[0].noReading).starts_with("no typical error is known"));
+    }
+
+    /// Other conditions and figures drawn beyond the loads have marks of their own, each said once;
+    /// where nearly all rows have one it stands on the others, and where all have it on none.
+    void marksMeanOneThingEach() {
+        for (int all = 1; all <= 12; ++all)
+            for (int moved = 0; moved <= all; ++moved)
+                for (const int far : {0, 1}) {
+                    std::vector<ForestRow> rows(std::size_t(all) + 2);
+                    for (std::size_t i = 0; i < std::size_t(all); ++i)
+                        rows[i] = {.reading = Reading::Unclear,
+                                   .otherConditions = int(i) < moved,
+                                   .extrapolated = far > 0 && i == 0};
+                    rows[std::size_t(all)].notComparable = true; // has no figure
+                    const ForestKey key = forestKey(rows);
+                    const bool nearly = moved >= 4 && (all - moved) * 5 <= all;
+                    std::set<std::string> used;
+                    for (std::size_t i = 0; i < rows.size(); ++i) {
+                        const std::string marks = forestMarks(rows[i], key);
+                        const bool figure = i < std::size_t(all);
+                        QVERIFY(figure || marks.empty());
+                        if (!figure)
+                            continue;
+                        const bool star = marks.find('*') != marks.npos;
+                        QCOMPARE(star, rows[i].otherConditions && !nearly);
+                        const bool other = marks.find("\u00b0") != marks.npos;
+                        QCOMPARE(other, !rows[i].otherConditions && nearly);
+                        if (star)
+                            used.insert("*");
+                        if (other)
+                            used.insert("\u00b0");
+                        if (rows[i].extrapolated && all > 1)
+                            used.insert("\u2020");
+                    }
+                    std::set<std::string> told;
+                    for (const Words& words : forestMarkWords(key))
+                        told.insert(english(words).substr(0, english(words).find(':')));
+                    if (far == 0 || all > 1)
+                        QVERIFY2(told == used, std::to_string(all).c_str());
+                    const auto above = forestAllWords(key);
+                    QCOMPARE(above.size(), std::size_t(nearly ? 1 : 0));
+                    if (nearly)
+                        QCOMPARE(english(above[0]).find("\u00b0") != std::string::npos,
+                                 moved < all);
+                }
     }
 
     /// In the forest plot right is better, whichever way the test counts.

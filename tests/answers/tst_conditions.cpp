@@ -6,6 +6,7 @@
 #include "core/answers/comparisonsentence.h"
 #include "core/answers/maxwords.h"
 #include "core/answers/readingwords.h"
+#include "core/answers/seasonmatrix.h"
 #include "core/answers/sharedloads.h"
 #include "core/answers/squadsummary.h"
 #include "tests/answers/checking.h"
@@ -170,6 +171,52 @@ private Q_SLOTS:
                          told.c_str());
             }
         }
+    }
+
+    /// Whatever differed for whichever measure: one sentence a block, "than" behind one condition
+    /// alone, each of several once.
+    void aSeasonsConditionsAreOneSentence() {
+        const std::vector<ConditionChange> all{{Of::Surface, "boards", "concrete"},
+                                               {Of::Footwear, "shoes", "socks"},
+                                               {Of::Place, "hall", "gym"}};
+        for (unsigned first = 0; first < 8; ++first)
+            for (unsigned second = 0; second < 8; ++second) {
+                SeasonMatrix matrix;
+                for (const char* name : {"Autumn", "Spring"})
+                    matrix.blocks.push_back({.block = {.name = name}});
+                std::vector<std::string> expected;
+                for (const unsigned bits : {first, second}) {
+                    std::vector<ConditionChange> changes;
+                    for (std::size_t i = 0; i < all.size(); ++i)
+                        if (bits >> i & 1U)
+                            changes.push_back(all[i]);
+                    CellChange change{.read = read(0.1, {0.05, 0.15}, {0.06, 0.14}, {})};
+                    change.read.under = underWords(changes);
+                    matrix.rows.push_back({.measure = {.name = "Hop"}, .cells = {{}, {}}});
+                    matrix.rows.back().cells[1].against = change;
+                }
+                for (std::size_t i = 0; i < all.size(); ++i)
+                    if ((first | second) >> i & 1U)
+                        expected.push_back(english(underWords(std::span(&all[i], 1))));
+                tellSeason(matrix);
+                std::vector<std::string> told;
+                for (const Note& note : matrix.notes)
+                    if (note.kind == Note::Kind::ContextChanged)
+                        told.push_back(english(note.words));
+                QCOMPARE(told.size(), std::size_t(expected.empty() ? 0 : 1));
+                if (expected.empty())
+                    continue;
+                QVERIFY2(told[0].find(';') == std::string::npos, told[0].c_str());
+                for (const std::string& one : expected) {
+                    const auto at = told[0].find(one);
+                    QVERIFY2(at != std::string::npos &&
+                                 told[0].find(one, at + 1) == std::string::npos,
+                             told[0].c_str());
+                }
+                QCOMPARE(told[0].find(" than Autumn, ") != std::string::npos, expected.size() == 1);
+                QCOMPARE(told[0].find(" under other conditions than Autumn (") != std::string::npos,
+                         expected.size() > 1);
+            }
     }
 
     void sharedLoadsAreToldUnderThem() {

@@ -48,6 +48,7 @@ private Q_SLOTS:
     void signedFigures();
     void loads();
     void counts();
+    void noFigureReadsAsABoundItFallsShortOf();
 };
 
 void TestSentence::golden_data() {
@@ -68,6 +69,11 @@ void TestSentence::golden_data() {
         parts({clause(Reading::Unclear, 40, 100)}, Reading::Unclear, 1.2, -5.04, 7.4),
         "No clear change at any load from 40 to 100 kg; no clear change of the estimated max: "
         "+1.2 kg (-5.0 to +7.4; a change is clear from 6.2 kg up).");
+    // 0.046 is no 0.05: beside a smallest change of 0.05 it keeps its third digit.
+    auto under = held({clause(Reading::Better, 60, 60, 0.046, 0.046)});
+    under.clauses[0].smallest = 0.05;
+    row("rounded onto what matters", under,
+        "Faster at 60 kg (by 0.046 m/s); estimated max held: -0.8 kg (-3.9 to +2.3).");
     auto unclear = parts({clause(Reading::Unclear, 40, 60)}, Reading::Unclear, -1.2, -5.0, 2.6);
     unclear.clauses[0].telling =
         Telling{.load = 40, .change = 0.03, .interval = {-0.02, 0.08}, .shows = 0.05, .leans = 0};
@@ -360,6 +366,26 @@ void TestSentence::counts() {
     QCOMPARE(counted(1, "repeat test"), std::string("1 repeat test"));
     QCOMPARE(counted(2, "repeat test"), std::string("2 repeat tests"));
     QCOMPARE(counted(3, "true maximum"), std::string("3 true maxima"));
+}
+
+void TestSentence::noFigureReadsAsABoundItFallsShortOf() {
+    int finer = 0;
+    for (const double bound : {0.05, 0.043, 2.5, 5.0, 0.1})
+        for (int thousandths = 1; thousandths <= 6000; ++thousandths)
+            for (const double sign : {1.0, -1.0}) {
+                const double size = thousandths / 1000.0;
+                for (const int decimals : {1, 2}) {
+                    const int shown = decimalsBeside(sign * size, bound, decimals);
+                    const bool short_ = size < bound - 1e-9;
+                    const bool alike = fixed(size, decimals) == fixed(bound, decimals);
+                    QCOMPARE(shown, decimals + (short_ && alike ? 1 : 0));
+                    finer += shown > decimals ? 1 : 0;
+                }
+            }
+    QVERIFY(finer > 0);
+    QCOMPARE(decimalsBeside(0.046, std::nullopt, 2), 2);
+    QCOMPARE(fixed(0.046, decimalsBeside(0.046, 0.05, 2)), std::string("0.046"));
+    QCOMPARE(fixed(0.05, decimalsBeside(0.05, 0.05, 2)), std::string("0.05"));
 }
 
 QTEST_APPLESS_MAIN(TestSentence)

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A squad's mean change by the formula of tests/README.md ('Seasons'), worked by hand.
 #include "core/answers/squadmean.h"
+#include "tests/answers/madelog.h"
 
 #include <QtTest>
 
 #include <cmath>
 
+using namespace Qt::Literals::StringLiterals;
 using namespace slopebook;
 using namespace slopebook::answers;
 
@@ -36,6 +38,8 @@ private Q_SLOTS:
     void theSharedDayIsNotLessenedByNumbers();
     void eachIsDrawnByItsShare();
     void fewAthletesHaveNoMean();
+    void athletesAreCountedOnce();
+    void chanceGivesNoMoreAthletesThanTheBound();
 };
 
 /// t(.975, 3) = 3.182446, t(.975, 4) = 2.776445 (tables of Student's t).
@@ -73,6 +77,97 @@ void TestSquadMean::fewAthletesHaveNoMean() {
     Squad squad{.parts = {part({0.01, 0.02, 0.03}, 0.0001, 0.0004)}};
     // at most 5 % of each
     QVERIFY(squadByChance(squad) > 0.05 && squadByChance(squad) < 0.15);
+}
+
+/// What is found in three questions of one athlete is one athlete's.
+void TestSquadMean::athletesAreCountedOnce() {
+    const SquadPart one = part({0.3, 0.0, 0.0, 0.0}, 0.00002, 0.0004);
+    SquadPart other = part({-0.3, 0.0, 0.0, 0.3}, 0.00002, 0.0004);
+    other.rows.pop_back(); // the fourth was asked in one part alone
+    Squad squad{.parts = {one, one, other}};
+    SquadAthletes all = athletesOf(squad);
+    QCOMPARE(all.asked, 4);
+    QCOMPARE(all.changed, 1);
+    const QString told = QString::fromStdString(english(squadChanceWords(squad)));
+    QVERIFY2(told.contains(u"1 of 4 athletes (3 of 11 readings"_s), qPrintable(told));
+    // Every row is as likely to be read so of nothing: the bound is their sum, and of thirty
+    // questions of one athlete never more than the athlete.
+    QVERIFY(std::abs(all.byChanceAtMost - squadByChance(squad)) < 1e-12);
+    const Squad many{.parts = std::vector<SquadPart>(60, one)};
+    QVERIFY(squadByChance(many) > 4);
+    all = athletesOf(many);
+    QCOMPARE(all.byChanceAtMost, 4.0);
+}
+
+namespace {
+
+/// Of so many squads in which nothing changes, how many of their athletes are read better or worse
+/// somewhere, what is told of it, and the same of single readings: a squad.
+struct OfNothing {
+    double athletes = 0, bound = 0, readings = 0, expected = 0;
+};
+
+OfNothing playNothing(int squads, double daySd) {
+    constexpr int athletes = 6;
+    tests::MadeLog made(daySd, 31);
+    const tests::TrueSession truth{.loads = {30, 45, 60, 75, 90}};
+    const DayNoise noise = made.dayNoise(0, truth);
+    OfNothing sum;
+    for (int i = 0; i < squads; ++i) {
+        std::vector<SquadMember> members;
+        for (int id = 1; id <= athletes; ++id) {
+            SquadMember member{.athlete = AthleteId{id}, .name = std::to_string(id)};
+            member.mvt = tests::coachMvt(0.3);
+            for (const double load : {40.0, 55.0, 70.0, 85.0})
+                member.checkLoads.push_back(massFromKilograms(load));
+            for (const int day : {1, 2}) {
+                LiftSession session = made.draw(10 * id + day, truth);
+                session.athlete = member.athlete;
+                session.date = tests::dayNumber(30 * day);
+                member.sessions.push_back(session);
+            }
+            members.push_back(std::move(member));
+        }
+        const auto squad = squadChange(
+            tests::benchPull(), members, onDate(tests::dayNumber(30)), onDate(tests::dayNumber(60)),
+            {}, [&](const SquadMember&, const LiftSession&, const LiftSession&) {
+                return ComparisonSettings{.dayNoise = noise,
+                                          .smallestVelocity = Smallest{0.04},
+                                          .smallestOneRm = Smallest{4.0}};
+            });
+        const SquadAthletes all = athletesOf(*squad);
+        sum.athletes += all.changed / double(squads);
+        sum.bound += all.byChanceAtMost / squads;
+        for (const SquadPart& part : squad->parts)
+            sum.readings +=
+                (part.read(Reading::Better) + part.read(Reading::Worse)) / double(squads);
+        sum.expected += squadByChance(*squad) / squads;
+    }
+    return sum;
+}
+
+} // namespace
+
+/// A world of known truth, nothing changed in anybody: five questions of each of six athletes.
+void TestSquadMean::chanceGivesNoMoreAthletesThanTheBound() {
+#ifdef NDEBUG
+    constexpr int squads = 400;
+#else
+    constexpr int squads = 80;
+#endif
+    for (const double daySd : {0.0, 0.025}) {
+        const OfNothing of = playNothing(squads, daySd);
+        // the SE of a mean of counts of six athletes, of whom one in ten is read so
+        const double se = std::sqrt(6 * 0.1 / squads);
+        const QByteArray told = QByteArray::number(of.athletes) + " of " +
+                                QByteArray::number(of.bound) + ", readings " +
+                                QByteArray::number(of.readings) + " of " +
+                                QByteArray::number(of.expected);
+        QVERIFY2(of.athletes <= of.bound + 3 * se, told);
+        // and it is a bound that tells something: readings go together, but not wholly
+        QVERIFY2(of.athletes > of.bound / 6, told);
+        QVERIFY2(of.readings > of.athletes, told);
+    }
 }
 
 QTEST_APPLESS_MAIN(TestSquadMean)

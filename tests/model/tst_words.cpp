@@ -63,6 +63,13 @@ private Q_SLOTS:
         QCOMPARE(english(listed({asIs("a"), asIs("%2"), figure("3")})), std::string("a, %2, 3"));
         QCOMPARE(english(clauses({inWords(Mass{60'000}), asIs("b")}), MassUnit::Pound),
                  std::string("132.3 lb; b"));
+        // A name with a comma within is not read as two of the list; a list in it is.
+        const std::vector<Words> commas{asIs("Hop, left"), asIs("b"), figure("3")};
+        QCOMPARE(english(listed(commas)), std::string("Hop, left \u00b7 b \u00b7 3"));
+        QCOMPARE(english(listed({filled("%1, %2", "Hop", Mass{60'000}), asIs("b")})),
+                 std::string("Hop, 60 kg \u00b7 b"));
+        QCOMPARE(english(listed({listed({asIs("a"), asIs("b")}), asIs("c")})),
+                 std::string("a, b, c"));
         const std::vector<std::string> names(12, "x");
         QCOMPARE(english(few(names)), std::string("x, x, x, x, x, x, x, x, x, x, and 2 more"));
     }

@@ -176,7 +176,7 @@ private Q_SLOTS:
         const SeasonNotes notes = seasonNotes(*askedByHand(matrix).answer, LoadUnit::Kilograms);
         QCOMPARE(notes.story.size(), 3);
         for (const QString& part :
-             {u"fast lifts"_s, u"planned: 2 to 3 sessions a week"_s, u"counted in the log: "_s,
+             {u"fast lifts"_s, u"planned: 2 to 3 sessions a week"_s, u"in this log "_s,
               u"up to 70\u00a0kg"_s, u"heavy plates under water"_s})
             QVERIFY2(notes.story[1].contains(part), qPrintable(notes.story[1]));
         const SeasonNotes pounds = seasonNotes(*askedByHand(matrix).answer, LoadUnit::Pounds);

@@ -444,11 +444,22 @@ private Q_SLOTS:
         const auto* why = m_page->findChild<QLabel*>(QStringLiteral("nextWhy"));
         QVERIFY(why);
         static const QRegularExpression told(QStringLiteral(
-            "^as last time; (97|98) % \\((\\d+) to (\\d+)\\) of the estimated 1RM$"));
+            "^as last time; (97|98) % \\((\\d+) to (\\d+)\\) of the estimated 1RM\nexpected: "
+            "(\\S+) m/s \\((up to |\\S+ to )(\\S+)\\)$"));
         const auto share = told.match(why->text());
         QVERIFY2(share.hasMatch(), qPrintable(why->text()));
         QVERIFY2(share.captured(2).toInt() < 97 && share.captured(3).toInt() > 98,
                  qPrintable(why->text()));
+        // 1.66 - 0.016 x 70, in an interval of its own
+        QCOMPARE(share.captured(4), QStringLiteral("0.54"));
+        QVERIFY(share.captured(6).toDouble() > 0.54);
+        // All of it is slower than last time at 40 and 60 kg (1.12, 0.88), in the comparison's own
+        // words, and what may be said of that.
+        const auto* against = m_page->findChild<QLabel*>(QStringLiteral("againstLast"));
+        QTRY_VERIFY2(against->text().startsWith(QStringLiteral("Against ")) &&
+                         against->text().contains(QStringLiteral("slower at all 2 loads")) &&
+                         against->text().contains(QStringLiteral("each change alone")),
+                     qPrintable(against->text()));
         type(QStringLiteral("70 0.54"));
         QVERIFY2(next->text().contains(QStringLiteral("82.5\u00a0kg")) &&
                      next->text().contains(QStringLiteral("maximum")),

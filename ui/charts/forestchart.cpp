@@ -21,24 +21,30 @@ namespace {
 
 constexpr double rowUnits = 1.9;  // of text height
 constexpr double axisUnits = 3.6; // ticks and title
-constexpr double markUnits = 1.6; // what "*" means
+constexpr double markUnits = 1.6; // a line of what marks mean, or of what holds of nearly all rows
 constexpr double headUnits = 1.6; // "worse" and "better"
 constexpr double widestSpan = 12; // units either way; what lies beyond is cut and says so
 
-QString readingText(const answers::ForestRow& row) {
-    QString words = said(answers::forestReading(row));
-    if (row.flagged)
-        words += QStringLiteral(" *");
-    return words;
+QString readingText(const answers::ForestRow& row, const answers::ForestKey& key, LoadUnit unit) {
+    const QString words = said(answers::forestReading(row), unit);
+    const QString marks = QString::fromStdString(answers::forestMarks(row, key));
+    return marks.isEmpty() ? words : words + u' ' + marks;
 }
 
-bool anyFlagged(const std::vector<answers::ForestRow>& rows) {
-    return std::ranges::any_of(rows, &answers::ForestRow::flagged);
+/// Below the rows a line for each, where they are seen.
+QStringList footLines(const answers::ForestKey& key) {
+    QStringList lines = said(answers::forestMarkWords(key), LoadUnit::Kilograms);
+    if (!lines.isEmpty())
+        lines.prepend(ForestChart::tr("filled: better or worse"));
+    return lines;
 }
 
-/// Below the rows.
-double footUnits(const std::vector<answers::ForestRow>& rows) {
-    return axisUnits + (anyFlagged(rows) ? markUnits : 0);
+/// Above the rows and below them.
+double topUnits(const answers::ForestKey& key) {
+    return headUnits + markUnits * static_cast<double>(answers::forestAllWords(key).size());
+}
+double footUnits(const answers::ForestKey& key) {
+    return axisUnits + markUnits * static_cast<double>(footLines(key).size());
 }
 
 struct Frame {
@@ -54,15 +60,16 @@ struct Frame {
     }
 };
 
-Frame frameOf(const QRectF& target, const std::vector<answers::ForestRow>& rows, LoadUnit unit,
-              const QFontMetricsF& metrics, double textSize) {
+Frame frameOf(const QRectF& target, const std::vector<answers::ForestRow>& rows,
+              const answers::ForestKey& key, LoadUnit unit, const QFontMetricsF& metrics,
+              double textSize) {
     double low = -1.5;
     double high = 1.5;
     double label = 0;
     double reading = 0;
     for (const auto& row : rows) {
         label = std::max(label, metrics.horizontalAdvance(said(row.label, unit)));
-        reading = std::max(reading, metrics.horizontalAdvance(readingText(row)));
+        reading = std::max(reading, metrics.horizontalAdvance(readingText(row, key, unit)));
         if (!row.noBar.empty())
             continue;
         low = std::min(low, std::max(row.interval.low, -widestSpan));
@@ -75,8 +82,8 @@ Frame frameOf(const QRectF& target, const std::vector<answers::ForestRow>& rows,
     frame.step = scale.step;
     frame.decimals = scale.decimals();
     label = std::min(label, target.width() * 0.45);
-    frame.plot = target.adjusted(label + textSize, headUnits * textSize, -(reading + textSize),
-                                 -footUnits(rows) * textSize);
+    frame.plot = target.adjusted(label + textSize, topUnits(key) * textSize, -(reading + textSize),
+                                 -footUnits(key) * textSize);
     frame.rowHeight = frame.plot.height() / std::max<double>(1, static_cast<double>(rows.size()));
     return frame;
 }
@@ -122,15 +129,15 @@ void paintGround(QPainter& painter, const Frame& frame, const look::Ground& grou
         Qt::AlignRight | Qt::AlignVCenter, ForestChart::tr("better") + QStringLiteral(" \u2192"));
 }
 
-/// What the mark beside a reading means, where it is seen.
-void paintMarkWords(QPainter& painter, const QRectF& target, const look::Ground& ground,
-                    double textSize) {
+/// Each on a line of its own, the first at that height.
+void paintLines(QPainter& painter, const QRectF& target, double top, const QStringList& lines,
+                const look::Ground& ground, double textSize) {
     painter.setPen(ground.quiet);
-    painter.drawText(QRectF(target.left(), target.bottom() - markUnits * textSize, target.width(),
-                            markUnits * textSize),
-                     Qt::AlignHCenter | Qt::AlignTop,
-                     ForestChart::tr("filled: better or worse; *: under other conditions, or "
-                                     "extrapolated"));
+    for (const QString& line : lines) {
+        painter.drawText(QRectF(target.left(), top, target.width(), markUnits * textSize),
+                         Qt::AlignHCenter | Qt::AlignTop, line);
+        top += markUnits * textSize;
+    }
 }
 
 /// Why there is no bar, in its place; in full it stands under the table.
@@ -181,7 +188,9 @@ void paintRow(QPainter& painter, const Frame& frame, std::size_t at, const answe
 } // namespace
 
 double forestHeight(const std::vector<answers::ForestRow>& rows, double textSize) {
-    return (headUnits + footUnits(rows) + rowUnits * static_cast<double>(rows.size())) * textSize;
+    const answers::ForestKey key = answers::forestKey(rows);
+    return (topUnits(key) + footUnits(key) + rowUnits * static_cast<double>(rows.size())) *
+           textSize;
 }
 
 void paintForest(QPainter& painter, const QRectF& target,
@@ -192,7 +201,8 @@ void paintForest(QPainter& painter, const QRectF& target,
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     const QFontMetricsF metrics(painter.font(), painter.device());
-    const Frame frame = frameOf(target, rows, unit, metrics, textSize);
+    const answers::ForestKey key = answers::forestKey(rows);
+    const Frame frame = frameOf(target, rows, key, unit, metrics, textSize);
     paintGround(painter, frame, ground, textSize);
     for (std::size_t i = 0; i < rows.size(); ++i) {
         if (rows[i].noBar.empty())
@@ -207,10 +217,14 @@ void paintForest(QPainter& painter, const QRectF& target,
                          metrics.elidedText(said(rows[i].label, unit), Qt::ElideMiddle, labels));
         painter.drawText(QRectF(frame.plot.right() + textSize, top,
                                 target.right() - frame.plot.right() - textSize, frame.rowHeight),
-                         Qt::AlignLeft | Qt::AlignVCenter, readingText(rows[i]));
+                         Qt::AlignLeft | Qt::AlignVCenter, readingText(rows[i], key, unit));
     }
-    if (anyFlagged(rows))
-        paintMarkWords(painter, target, ground, textSize);
+    paintLines(painter, target, target.top(),
+               said(answers::forestAllWords(key), LoadUnit::Kilograms), ground, textSize);
+    const QStringList foot = footLines(key);
+    paintLines(painter, target,
+               target.bottom() - markUnits * textSize * static_cast<double>(foot.size()), foot,
+               ground, textSize);
     painter.restore();
 }
 
@@ -227,14 +241,15 @@ double ForestChart::textSize() const {
 void ForestChart::setRows(std::vector<answers::ForestRow> rows, LoadUnit unit) {
     m_unit = unit;
     m_rows = std::move(rows);
-    QStringList spoken;
+    const answers::ForestKey key = answers::forestKey(m_rows);
+    QStringList spoken = said(answers::forestAllWords(key), LoadUnit::Kilograms);
     for (const auto& row : m_rows)
-        spoken << (row.noBar.empty()
-                       ? tr("%1: %2 units, %3")
-                             .arg(said(row.label, unit), signedNumber(row.change, 1),
-                                  readingText(row))
-                       : tr("%1: %2; no bar: %3")
-                             .arg(said(row.label, unit), readingText(row), said(row.noBar, unit)));
+        spoken << (row.noBar.empty() ? tr("%1: %2 units, %3")
+                                           .arg(said(row.label, unit), signedNumber(row.change, 1),
+                                                readingText(row, key, unit))
+                                     : tr("%1: %2; no bar: %3")
+                                           .arg(said(row.label, unit), readingText(row, key, unit),
+                                                said(row.noBar, unit)));
     setAccessibleDescription(spoken.join(QStringLiteral("; ")));
     updateGeometry();
     update();
@@ -243,10 +258,12 @@ void ForestChart::setRows(std::vector<answers::ForestRow> rows, LoadUnit unit) {
 charts::FigureTable ForestChart::figures() const {
     charts::FigureTable table{.headings = {tr("Test"), tr("Change, units"),
                                            readAlone(tr("Interval, units")), tr("Reading")}};
+    const answers::ForestKey key = answers::forestKey(m_rows);
     for (const auto& row : m_rows)
-        table.rows.push_back(
-            {said(row.label, m_unit), row.noBar.empty() ? signedNumber(row.change, 2) : QString(),
-             row.noBar.empty() ? signedRangeText(row.interval, 2) : QString(), readingText(row)});
+        table.rows.push_back({said(row.label, m_unit),
+                              row.noBar.empty() ? signedNumber(row.change, 2) : QString(),
+                              row.noBar.empty() ? signedRangeText(row.interval, 2) : QString(),
+                              readingText(row, key, m_unit)});
     return table;
 }
 

@@ -7,6 +7,7 @@
 #include "ui/importing/importsettings.h"
 #include "ui/importing/nearnamespanel.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 
 #include <QCoreApplication>
@@ -171,7 +172,7 @@ void ImportDialog::looked() {
     const exchange::ImportReport& report = m_found->report;
     m_near->ask(report.nearly);
     m_canImport = !report.addedNothing() && report.nearly.empty();
-    const QString all = names.join(QStringLiteral(", "));
+    const QString all = namesText(names);
     if (!report.nearly.empty())
         m_title->setText(tr("%1 names athletes who are nearly others.").arg(all));
     else if (m_canImport)

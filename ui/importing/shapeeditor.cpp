@@ -6,6 +6,7 @@
 #include "ui/importing/shapeboxes.h"
 #include "ui/parts/wraprow.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 
 #include <QCheckBox>
@@ -171,7 +172,7 @@ void ShapeEditor::showOdd(const FileFacts& facts, const Shape& shape) {
     QStringList words;
     for (const std::string& word : facts.layout.leftOut)
         words << text(word);
-    m_totals->setText(words.join(u", "_s));
+    m_totals->setText(namesText(words));
     if (!words.isEmpty())
         m_totalsPart->show();
 }

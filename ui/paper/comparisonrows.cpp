@@ -189,11 +189,13 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
                        .from = ofDays(interval(toPlan(c.from), unit)),
                        .to = ofDays(interval(toPlan(c.to), unit)),
                        .change = bounded ? signedRange(change->read.interval) : none};
-        if (change && change->read.smallest)
-            noisy.reading =
-                Page::tr("smallest that matters %1")
-                    .arg(number(ui::inUnit(change->read.smallest->value, unit), loadDecimals));
         rows.push_back(noisy);
+        if (change && change->read.smallest)
+            rows.push_back(
+                {.label = Page::tr("Smallest change that matters"),
+                 .from = none,
+                 .to = none,
+                 .change = number(ui::inUnit(change->read.smallest->value, unit), loadDecimals)});
         OneRmRow unbent{.label = Page::tr("%1 as if lines were straight").arg(level),
                         .from = ofDays(interval(straight(c.from), unit)),
                         .to = ofDays(interval(straight(c.to), unit)),
@@ -208,7 +210,9 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
                               : Page::tr("%1 line alone; change of two days only").arg(level),
              .from = ofDays(interval(ofLine(c.from), unit)),
              .to = ofDays(interval(ofLine(c.to), unit)),
-             .change = bounded ? signedRange(*change->interval) : none});
+             .change = bounded ? signedRange(*change->interval) : none,
+             // clear of zero or not: it says nothing of a change
+             .reading = bounded ? Page::tr("no reading: lacks the days' noise") : QString()});
         if (!several)
             rows.push_back({.label = Page::tr("Reach (heaviest load / estimate)"),
                             .from = reach(c.from),

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paper/plancard.h"
 
+#include "core/answers/plansummary.h"
 #include "core/answers/restrictedflow.h"
 #include "ui/words/format.h"
 #include "ui/words/planwords.h"
@@ -48,8 +49,7 @@ void addLoad(page::Flow& flow, const PlanCard& card, std::size_t at) {
                  page::pageFont(cardTextSize), 2, load.stop.has_value());
     if (load.stop)
         flow.leading(
-            Card::tr("End the set at %1, or at %2 % of the day's own fastest rep")
-                .arg(planwords::stopText(load), number(100 - *card.plan.settings.lossPercent, 0)),
+            said(asSentence(answers::stopRule(load, *card.plan.settings.lossPercent)), card.unit),
             page::pageFont(cardTextSize, true), 2);
 }
 
@@ -88,7 +88,7 @@ void fillCard(page::Flow& flow, const PlanCard& card) {
         addLoad(flow, card, i);
     addWriteIn(flow, card);
     bool first = true;
-    std::vector<answers::Caution> cautions = card.plan.cautions;
+    std::vector<answers::Caution> cautions = answers::cautionsOfSets(card.plan);
     if (!card.related.empty())
         cautions.push_back(answers::relationCaution(card.relation));
     for (const QString& caution : planwords::allCautionTexts(cautions, card.unit)) {

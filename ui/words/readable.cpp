@@ -11,6 +11,7 @@
 #include <QLocale>
 
 #include <utility>
+#include <vector>
 
 namespace slopebook::ui {
 
@@ -24,6 +25,13 @@ QString periodText(const std::string& name) {
 
 QString asLabel(QString text) {
     return text.replace(u'&', QLatin1String("&&"));
+}
+
+QString namesText(const QStringList& names) {
+    std::vector<Words> parts;
+    for (const QString& name : names)
+        parts.push_back(asIs(name.toStdString()));
+    return said(listed(std::move(parts)));
 }
 
 QString example(QString typed) {

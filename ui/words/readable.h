@@ -5,6 +5,7 @@
 #include "core/model/date.h"
 
 #include <QString>
+#include <QStringList>
 
 #include <optional>
 #include <string>
@@ -22,6 +23,9 @@ QString withWholeFigures(QString text);
 QString asWritten(QString laidOut);
 /// What was named by hand, in the text of a label, button or menu: an "&" of it marks no key.
 QString asLabel(QString text);
+/// Names one after another, as listed() of core/model/words.h joins them: where one of them has a
+/// comma itself by dots, else by commas.
+QString namesText(const QStringList& names);
 /// What is typed, as an example: "60 0.92" with the language's decimal mark.
 QString example(QString typed);
 /// A day as dateText writes it; nothing of what is none.

@@ -64,6 +64,7 @@ inline constexpr std::string_view model[]{
     translate("Phrases", "%1 to %2 sessions a week"),
     translate("Phrases", "%1, and %2 more"),
     translate("Phrases", "%1, %2"),
+    translate("Phrases", "%1 \u00b7 %2"),
     translate("Phrases", "%1; %2"),
     translate("Phrases", "\"%1\""),
     translate("Phrases", "a blank name"),

@@ -58,7 +58,7 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "Pain, illness or return from injury: a qualified practitioner decides."),
     translate("Phrases", "Local rules come first."),
     translate("Phrases", "No test of the battery was done on either side."),
-    translate("Phrases", "* in the chart: under other conditions, or extrapolated."),
+    translate("Phrases", "in the chart %1"),
     translate("Phrases", "> m: by more than the smallest change that matters."),
     translate("Phrases", "< m: certain, but less than the smallest change that matters."),
     translate("Phrases", "Without a bar in the chart: %1."),
@@ -121,8 +121,8 @@ inline constexpr std::string_view pages[]{
         "Phrases",
         "Of a block or a stretch of days all sessions are made one, of a date the nearest that "
         "makes a line stands. Readings hold day-to-day noise; rows go better, worse, held, "
-        "unclear, and by size in each. Drawn to all: as much of an athlete's change as noise "
-        "would not give, between it and the mean."),
+        "unclear, and by size in each. Drawn to all: an athlete's change moved towards the mean "
+        "of all, the further the more of it the noise of tests may be."),
     translate("Phrases", "No clear bias between %1 and %2: %3 m/s (%4 % %5 to %6); of twenty sets "
                          "about nineteen differ by %7 to %8."),
     translate("Phrases", "%1 reads %2 m/s more than %3 (%4 % %5 to %6); of twenty sets about "
@@ -173,7 +173,21 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "Every load of this set of equipment."),
     translate("Phrases", "Lift %1."),
     translate("Phrases", "Lift one of %1."),
-    translate("Phrases", "Lift %1; end a set at %2 m/s, %3 % under the expected %4 m/s."),
+    translate("Phrases", "Lift %1; %2"),
+    translate("Phrases", "slower at all %1 loads, by %2 m/s"),
+    translate("Phrases", "faster at all %1 loads, by %2 m/s"),
+    translate("Phrases", "faster at %1 of %2 loads, by %3 to %4 m/s"),
+    translate("Phrases", "clear at all of them"),
+    translate("Phrases", "clear at %1"),
+    translate("Phrases", "held at all of them"),
+    translate("Phrases", "held at %1"),
+    translate("Phrases", "unclear at all of them: a change is clear from %1 m/s up"),
+    translate("Phrases", "unclear at %1: a change is clear from %2 m/s up"),
+    translate("Phrases", "Not comparable with %1: %2."),
+    translate("Phrases", "Against %1, %2: %3"),
+    translate("Phrases", "tested %1"),
+    translate("Phrases", "end a set %1 % under the day's fastest rep: at %2 m/s if that is the "
+                         "expected %3 m/s"),
     translate("Phrases", "Lift %1; no stop speed: it would lie under the MVT."),
     translate("Phrases", "%1 lies over the estimated 1RM."),
     translate("Phrases", "The aim is %1."),
@@ -228,10 +242,12 @@ inline constexpr std::string_view pages[]{
               "the days of one block are taken as alike, 0.5 from one to the next; where they are "
               "as alike as 0.7, up to 15 % of what is no change is read as one, instead of 5 %"),
     translate("Phrases", "planned: %1"),
-    translate("Phrases", "counted in the log: 1 session"),
-    translate("Phrases", "counted in the log: %1 sessions"),
-    translate("Phrases", "counted in the log: %1 a week (1 session in %2 weeks)"),
-    translate("Phrases", "counted in the log: %1 a week (%2 sessions in %3 weeks)"),
+    translate("Phrases", "in this log 1 session with sets or tests"),
+    translate("Phrases", "in this log %1 sessions with sets or tests"),
+    translate("Phrases", "in this log 1 session with sets or tests, in %1 weeks"),
+    translate("Phrases", "in this log %1 sessions with sets or tests, in %2 weeks"),
+    translate("Phrases", "in this log 1 session with sets or tests, in %1 weeks: %2 a week"),
+    translate("Phrases", "in this log %1 sessions with sets or tests, in %2 weeks: %3 a week"),
     translate("Phrases", "up to %1"),
     translate("Phrases", "%1, %2 to %3: %4"),
     translate("Phrases",
@@ -269,20 +285,23 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "no RPE at this load"),
     translate("Phrases", "RPE is read by how its own days differ: a block needs several of them"),
     translate("Phrases", "RPE is read by how its own days differ, and no two days of a block do"),
-    translate("Phrases",
-              "%1 was tested %2 than %3, all or some of it: part of a change may be their "
-              "doing"),
+    translate("Phrases", "%1 was tested %2 than %3, all or some of it: part of a change may be its "
+                         "doing"),
+    translate("Phrases", "all or some of %1 was tested under other conditions than %2 (%3): part "
+                         "of a change may be their doing"),
     translate("Phrases", "not lifted"),
     translate("Phrases", "no day held %1, and none has a line to read it off"),
     translate("Phrases", "no day has a line that reaches a max"),
     translate("Phrases", "no figure in %1 to count from"),
     translate("Phrases", "body mass"),
-    translate("Phrases", "Over all that was asked %1 of %2 readings are better or worse; chance "
-                         "alone gives %3."),
-    translate("Phrases", "Mean change of %1 athletes %2 (%3 to %4): %5. Beyond their own noise "
-                         "their changes differ by an SD of %6."),
+    translate("Phrases",
+              "Better or worse in something: %1 of %2 athletes (%3 of %4 readings; those of one "
+              "athlete go together). Chance alone gives at most %5 such athletes."),
+    translate("Phrases",
+              "Mean change of %1 athletes %2 (%3 to %4): %5. With the noise of their own "
+              "tests taken out, their changes still differ by an SD of %6."),
     translate("Phrases", "Mean change of %1 athletes %2 (%3 to %4): %5. Their changes differ by no "
-                         "more than their own noise."),
+                         "more than the noise of their own tests."),
 };
 
 } // namespace slopebook::phrases

@@ -62,8 +62,9 @@ inline constexpr std::string_view questions[]{
     translate("Phrases", "%1: %2"),
     translate("Phrases", "one test will do"),
     translate("Phrases", "%1 tests after the block, on separate days, make it 80 %"),
-    translate("Phrases", "no number of later tests makes it 80 %, for the earlier test was done "
-                         "once: from now on test %1 times before and after"),
+    translate("Phrases",
+              "no number of later tests makes it 80 %, for the earlier test was done once and "
+              "cannot be done again: for the next block test %1 times before it and after it"),
     translate("Phrases", "not even 20 tests on each side make it 80 %"),
     translate("Phrases", "%1: a true change of %2 m/s is read as one with a chance of %3 %"),
     translate("Phrases", "no change would be read as held by one test"),

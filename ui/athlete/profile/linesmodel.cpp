@@ -170,7 +170,7 @@ QVariant LinesModel::headerData(int section, Qt::Orientation orientation, int ro
     static const char* const titles[ColumnCount] = {
         QT_TR_NOOP("Session"),        QT_TR_NOOP("1RM, %1"), QT_TR_NOOP("To plan with, %1"),
         QT_TR_NOOP("Line alone, %1"), QT_TR_NOOP("Reach"),   QT_TR_NOOP("Measured"),
-        QT_TR_NOOP("V0, m/s"),        QT_TR_NOOP("Slope"),   QT_TR_NOOP("s, m/s"),
+        QT_TR_NOOP("V0, m/s"),        QT_TR_NOOP("Slope"),   QT_TR_NOOP("Scatter, m/s"),
         QT_TR_NOOP("R\u00b2"),        QT_TR_NOOP("Points"),  QT_TR_NOOP("Loads, %1"),
         QT_TR_NOOP("L0, %1")};
     static const char* const tips[ColumnCount] = {
@@ -184,7 +184,7 @@ QVariant LinesModel::headerData(int section, Qt::Orientation orientation, int ro
         QT_TR_NOOP("Measured 1RM: the heaviest true maximum, %1"),
         QT_TR_NOOP("Velocity at zero load"),
         QT_TR_NOOP("m/s per %1"),
-        QT_TR_NOOP("Residual SD of the points about the line"),
+        QT_TR_NOOP("SD (standard deviation) of the points about the line"),
         QT_TR_NOOP("Share of the spread that the line explains"),
         QT_TR_NOOP("Sets that count"),
         QT_TR_NOOP("Lightest to heaviest load"),

@@ -10,6 +10,7 @@
 #include "ui/records/sessionchange.h"
 #include "ui/records/sessiondialog.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
@@ -126,7 +127,7 @@ QStringList EntryPage::questionsOf(const PastedBlock& block, const std::vector<S
     QStringList asked;
     const QStringList unread = notRead(block);
     if (!unread.isEmpty())
-        asked << tr("Not read of what was pasted: %1.").arg(unread.join(QStringLiteral(", ")));
+        asked << tr("Not read of what was pasted: %1.").arg(namesText(unread));
     int there = 0;
     if (m_bar->session() && m_lift) {
         auto held = m_logbook.log().sets(*m_bar->session(), *m_lift);

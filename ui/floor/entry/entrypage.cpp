@@ -17,6 +17,7 @@
 #include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
+#include "ui/parts/settledlabel.h"
 #include "ui/records/sessiondialog.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -32,6 +33,7 @@
 #include <QSpinBox>
 #include <QSplitter>
 #include <QTableView>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -83,6 +85,12 @@ void EntryPage::build(const Clock& clock) {
     m_nextWhy->setAccessibleDescription(tr("Where the next load comes from"));
     m_nextWhy->setContentsMargins(6, 0, 6, 2);
 
+    m_against = new SettledLabel;
+    m_against->setObjectName(QStringLiteral("againstLast"));
+    m_against->setAccessibleDescription(tr("Today beside last time"));
+    // its room before its words: a line that comes lays the whole page out anew
+    m_against->setMinimumHeight(fontMetrics().height());
+
     auto* typing = new QHBoxLayout;
     typing->addWidget(m_line, 1);
     m_rest = new RestTimer(clock);
@@ -108,6 +116,7 @@ void EntryPage::build(const Clock& clock) {
     layout->addLayout(m_strip);
     layout->addWidget(m_split);
     layout->addLayout(typing);
+    layout->addWidget(m_against);
     layout->addWidget(split, 1);
 }
 
@@ -322,6 +331,7 @@ void EntryPage::showNothing(const QString& why) {
     m_ladderTitle->setText(tr("Last time"));
     m_next->clear();
     m_nextWhy->clear();
+    m_against->setText({});
     m_figures->clear();
     m_chart->setData({});
     m_line->showProblem(why);
@@ -350,6 +360,30 @@ void EntryPage::showView(const SessionView& view) {
     m_figures->showProfile(view.session, view.profile);
     m_chart->setSpokenText(m_figures->sentence());
     highlight();
+    m_against->setVisible(view.last.has_value());
+    askAgainstLast();
+}
+
+void EntryPage::askAgainstLast() {
+    if (m_asked)
+        return;
+    m_asked = true;
+    QTimer::singleShot(0, this, [this] {
+        m_asked = false;
+        showAgainstLast();
+    });
+}
+
+void EntryPage::showAgainstLast() {
+    QString told;
+    try {
+        if (m_view)
+            told = againstLastText(*m_view, m_logbook);
+    } catch (const std::exception& error) {
+        told = said(error);
+    }
+    if (told != m_against->text())
+        m_against->setText(told);
 }
 
 void EntryPage::fillTables(const SessionView& view) {

@@ -21,6 +21,7 @@ class EntryLine;
 class FiguresPanel;
 class RestTimer;
 class SessionBar;
+class SettledLabel;
 class SplitOffer;
 
 struct PastedBlock;
@@ -87,6 +88,9 @@ private:
     void fitSets();
     std::optional<charts::PointRef> chartPointOf(int row) const;
     void showNothing(const QString& why);
+    /// Beside last time, once what was typed is drawn: it asks what everybody's tests say.
+    void askAgainstLast();
+    void showAgainstLast();
     QString take(const std::vector<Set>& sets);
     QString note(const TypedGap& gap);
     QStringList questionsOf(const PastedBlock& block, const std::vector<Set>& sets) const;
@@ -110,6 +114,8 @@ private:
     EntryLine* m_line;
     QLabel* m_next;
     QLabel* m_nextWhy;
+    SettledLabel* m_against; ///< today beside last time
+    bool m_asked = false;    ///< that is still to be shown
     RestTimer* m_rest;
     SetModel* m_sets;
     LadderModel* m_ladder;

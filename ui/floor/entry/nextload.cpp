@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/entry/nextload.h"
 
+#include "core/answers/againstlast.h"
 #include "core/answers/turnwords.h"
+#include "core/questions/liftcontext.h"
 #include "ui/floor/entry/entrypage.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -39,7 +41,25 @@ QString nextWhy(const SessionView& view) {
                    .arg(number(*view.nextShare, 0), rangeText(*view.nextShareWithin, 0));
     else if (view.nextShare)
         why << EntryPage::tr("%1 % of the estimated 1RM").arg(number(*view.nextShare, 0));
-    return why.join(QStringLiteral("; "));
+    const QString from = why.join(QStringLiteral("; "));
+    if (!view.expected)
+        return from;
+    const auto& [speed, within] = *view.expected;
+    const QString expected =
+        within.low > 0
+            ? EntryPage::tr("expected: %1 m/s (%2)").arg(number(speed, 2), rangeText(within, 2))
+            : EntryPage::tr("expected: %1 m/s (up to %2)")
+                  .arg(number(speed, 2), number(within.high, 2));
+    return from.isEmpty() ? expected : from + u'\n' + expected;
+}
+
+QString againstLastText(const SessionView& view, const Logbook& logbook) {
+    if (!view.session || !view.last || !view.profile || !*view.profile ||
+        !(*view.profile)->line.hasInference())
+        return {};
+    const auto made = questions::comparisonOf(logbook.log(), logbook.context(view.about.lift.id),
+                                              view.about, *view.last, *view.session);
+    return made ? said(answers::againstLastWords(*made), logbook.loadUnit()) : QString();
 }
 
 } // namespace slopebook::ui

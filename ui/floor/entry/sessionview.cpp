@@ -116,6 +116,19 @@ void readLadder(SessionView& view) {
     view.nextIsMaximum = view.next && view.limit && *view.next > *view.limit;
 }
 
+/// The day is the line's own: its scatter and what is not known of it, no other day's.
+void readExpected(SessionView& view) {
+    if (!view.next || !view.session || !view.profile || !*view.profile ||
+        !(*view.profile)->line.hasInference())
+        return;
+    const answers::Profile& today = **view.profile;
+    const double kg = kilograms(*view.next) +
+                      kilograms(questions::bodyMoved(view.about.lift.value, &*view.session));
+    if (const double speed = today.line.at(kg); speed > 0)
+        view.expected = {.speed = speed,
+                         .within = stats::predictionInterval(today.line, kg, today.level)};
+}
+
 // Today's estimate where it has an interval, else last time's: the first two sets of a day make a
 // line that a warm-up tilts.
 void readNext(SessionView& view) {
@@ -135,6 +148,7 @@ void readNext(SessionView& view) {
                                                  : nullptr);
     if (!readUnder(view))
         readLadder(view);
+    readExpected(view);
     if (view.next && whole && view.limit && view.limit->grams > 0) {
         const double lifted = kilograms(*view.next) + kilograms(*whole) - kilograms(*view.limit);
         view.nextShare = 100 * lifted / kilograms(*whole);

@@ -27,6 +27,12 @@ struct SessionView {
     std::optional<double> nextShare; ///< percent of that, with the body that moves
     /// The same of the ends of that estimate's interval to plan with, where it has one.
     std::optional<stats::Interval> nextShareWithin{};
+    /// Of the fastest rep of one more set of it, by today's line where that has intervals, m/s.
+    struct Expected {
+        double speed = 0;
+        stats::Interval within = {};
+    };
+    std::optional<Expected> expected{};
     bool nextIsMaximum = false;                ///< above that, but last time it was a true maximum
     bool nextHeldBack = false;                 ///< the ladder goes on, but above the estimate
     std::optional<answers::LoadBound> ceiling; ///< of the block on that day

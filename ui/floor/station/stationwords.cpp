@@ -78,8 +78,7 @@ QString stationText(const questions::StationWork& work) {
         about << text(work.lift->value.name);
     for (const auto& test : work.tests)
         about << testText(test.value.name);
-    return StationWords::tr("%1: %2").arg(text(work.station.value.name),
-                                          about.join(QStringLiteral(", ")));
+    return StationWords::tr("%1: %2").arg(text(work.station.value.name), namesText(about));
 }
 
 QString stationText(const Stored<StationId, Station>& station, const log::Log& log) {
@@ -96,7 +95,7 @@ QString conditionsText(const Conditions& conditions, const log::Log& log) {
          {conditions.surface, conditions.footwear, conditions.place, conditions.technique})
         if (!part.empty())
             parts << text(part);
-    return parts.join(QStringLiteral(", "));
+    return namesText(parts);
 }
 
 QString turnText(const questions::StationWork& work, const questions::AtStation& at,
@@ -203,8 +202,7 @@ QString whoText(const WhoQuestion& question, const std::vector<std::string>& nam
     QStringList who;
     for (const std::size_t one : question.who)
         who << text(names[one]);
-    return StationWords::tr("Whose is it: %1? Type more of the name.")
-        .arg(who.join(QStringLiteral(", ")));
+    return StationWords::tr("Whose is it: %1? Type more of the name.").arg(namesText(who));
 }
 
 QString attemptSide(BodySide side) {

@@ -2,6 +2,7 @@
 #include "ui/squad/blocks/blockspage.h"
 
 #include "core/answers/story.h"
+#include "ui/parts/deskpaint.h"
 #include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
@@ -24,7 +25,7 @@ namespace slopebook::ui {
 namespace {
 
 QString joined(const QStringList& words) {
-    return words.join(QStringLiteral(", "));
+    return namesText(words);
 }
 
 constexpr int missingColumn = 6, trainedColumn = 7, noteColumn = 8;
@@ -59,8 +60,9 @@ void BlocksPage::build() {
     };
     m_blockRows->setTable(blockColumns(), {}, 3, 6);
     m_sessionRows->setTable(sessionColumns(), {}, 9, 9);
-    for (QTableView* table : {m_blockTable, m_sessionTable})
-        keepLeastHeight(*table);
+    keepLeastHeight(*m_sessionTable);
+    connect(m_blockTable->verticalHeader(), &QHeaderView::sectionResized, this,
+            &BlocksPage::showBlocksWhole, Qt::QueuedConnection);
     share(m_blockTable, {missingColumn});
     for (const int column : {trainedColumn, noteColumn}) // they stand in the picture
         m_blockTable->setColumnHidden(column, true);
@@ -85,6 +87,7 @@ void BlocksPage::build() {
     auto* head = new QHBoxLayout;
     m_strip = head;
     m_legend = new QLabel;
+    m_legend->setWordWrap(true);
     m_legend->setForegroundRole(QPalette::PlaceholderText);
     head->addWidget(m_keep);
     head->addStretch(1);
@@ -95,14 +98,28 @@ void BlocksPage::build() {
     layout->addLayout(head);
     layout->addWidget(m_problem);
     layout->addWidget(m_sentence);
-    layout->addWidget(split, 1);
     layout->addWidget(m_legend);
+    layout->addWidget(split, 1);
 }
 
-QStringList BlocksPage::blockColumns() {
-    return {tr("Block"),        tr("First day"),       tr("Last day"),
-            tr("Load ceiling"), tr("Sessions a week"), tr("Sessions"),
-            tr("Missing"),      tr("Trained"),         tr("Note")};
+/// What was planned for all and what the log holds of the athlete are no two figures of one thing.
+QStringList BlocksPage::blockColumns() const {
+    return inTwoLines({tr("Block"), tr("First day"), tr("Last day"), tr("Load ceiling"),
+                       tr("Planned a week"),
+                       m_name.isEmpty() ? tr("In this log") : tr("In this log, %1").arg(m_name),
+                       tr("Missing"), tr("Trained"), tr("Note")});
+}
+
+/// A few rows, of which none is hidden behind another: blocks are few.
+void BlocksPage::showBlocksWhole() {
+    constexpr int mostWhole = 6;
+    int high = leastHeight(*m_blockTable), rows = 0;
+    const int least = m_blockTable->verticalHeader()->defaultSectionSize();
+    for (int row = 0; row < std::min(m_blockRows->rowCount(), mostWhole); ++row)
+        rows += std::max(m_blockTable->rowHeight(row), least);
+    high = std::max(high, m_blockTable->horizontalHeader()->sizeHint().height() + rows +
+                              2 * std::max(m_blockTable->frameWidth(), desk::tableRule));
+    m_blockTable->setMinimumHeight(high);
 }
 
 QStringList BlocksPage::sessionColumns() {
@@ -154,8 +171,8 @@ void BlocksPage::reload() {
     m_legend->setText(
         m_name.isEmpty()
             ? tr("Lid on a block: a load ceiling.")
-            : tr("Marks: sessions of %1. Hollow: something was not possible. Lid on a block: a "
-                 "load ceiling.")
+            : tr("Dots: sessions of %1 in this log, with sets or tests. Hollow: something was not "
+                 "possible. Lid on a block: a load ceiling.")
                   .arg(m_name));
     showBlocks();
 }
@@ -259,6 +276,7 @@ void BlocksPage::showBlocks() {
     const int made = static_cast<int>(rows.size());
     m_blockRows->setTable(blockColumns(), std::move(rows), 3, 6);
     m_blockTable->resizeRowsToContents();
+    showBlocksWhole();
     if (made > 0)
         m_blockTable->selectRow(held >= 0 && held < made ? held : made - 1);
     showSessions();

@@ -40,7 +40,8 @@ protected:
 private:
     void build();
     void connectParts();
-    static QStringList blockColumns();
+    QStringList blockColumns() const;
+    void showBlocksWhole();
     static QStringList sessionColumns();
     void reload();
     void showBlocks();

@@ -91,7 +91,8 @@ std::vector<TextTable::Row> squadRows(const answers::SquadPart& part, double lev
             row.cells << readingCell(part, r, unit);
             QStringList told{readAlone(SquadRows::tr("%1 interval").arg(levelText(level)))};
             if (drawn)
-                told << SquadRows::tr("Drawn to all %1 (%2)")
+                told << SquadRows::tr("Drawn to all (moved towards the mean of all by what noise "
+                                      "may be): %1 (%2)")
                             .arg(signedNumber(scaled(drawn->drawn), decimalsOf(part)),
                                  signedRangeText(
                                      {scaled(drawn->interval.low), scaled(drawn->interval.high)},

@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/againstlast.h"
+
+#include "core/answers/figures.h"
+#include "core/answers/method.h"
+#include "core/model/phrases/answers.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace slopebook::answers {
+
+namespace {
+
+constexpr int againstDecimals = 2;
+constexpr std::size_t fewestShared = 2;
+
+std::vector<const ChangeAt*> liftedOnBoth(const Comparison& c) {
+    std::vector<const ChangeAt*> loads;
+    for (const ChangeAt& at : c.at)
+        if (at.seenFrom && at.seenTo)
+            loads.push_back(&at);
+    return loads;
+}
+
+/// "60, 80 kg": the unit once.
+Words massesOf(const std::vector<const ChangeAt*>& loads) {
+    std::vector<Words> all;
+    for (const ChangeAt* at : loads)
+        all.push_back(massWords(kilograms(at->load), at == loads.back() ? MassForm{} : bareLoad));
+    return listed(std::move(all));
+}
+
+Words rangeOfChanges(const std::string& a, const std::string& b) {
+    return a == b ? figure(a) : say("%1 to %2", figure(a), figure(b));
+}
+
+/// All one way, or how far from one end to the other.
+Words waysOf(const std::vector<const ChangeAt*>& loads) {
+    const auto [least, most] = std::ranges::minmax(
+        loads, {}, [](const ChangeAt* at) { return at->read.besideInterval(); });
+    const double low = least->read.besideInterval(), high = most->read.besideInterval();
+    if (high < 0)
+        return say("slower at all %1 loads, by %2 m/s", loads.size(),
+                   rangeOfChanges(fixed(-high, againstDecimals), fixed(-low, againstDecimals)));
+    if (low > 0)
+        return say("faster at all %1 loads, by %2 m/s", loads.size(),
+                   rangeOfChanges(fixed(low, againstDecimals), fixed(high, againstDecimals)));
+    const auto faster = std::ranges::count_if(
+        loads, [](const ChangeAt* at) { return at->read.besideInterval() > 0; });
+    return say("faster at %1 of %2 loads, by %3 to %4 m/s", faster, loads.size(),
+               signedFigure(low, againstDecimals), signedFigure(high, againstDecimals));
+}
+
+/// What of them is clear, held and unclear.
+void addReadings(std::vector<Words>& told, const std::vector<const ChangeAt*>& loads) {
+    std::vector<const ChangeAt*> clear, held, open;
+    double shows = 0;
+    for (const ChangeAt* at : loads)
+        switch (at->read.reading) {
+        case Reading::Better:
+        case Reading::Worse:
+            clear.push_back(at);
+            break;
+        case Reading::Held:
+            held.push_back(at);
+            break;
+        case Reading::Unclear:
+            open.push_back(at);
+            shows = std::max(shows, at->read.shows());
+            break;
+        case Reading::NoFigure:
+            break;
+        }
+    const auto all = [&](const auto& some) { return some.size() == loads.size(); };
+    if (!clear.empty())
+        told.push_back(all(clear) ? say("clear at all of them")
+                                  : say("clear at %1", massesOf(clear)));
+    if (!held.empty())
+        told.push_back(all(held) ? say("held at all of them") : say("held at %1", massesOf(held)));
+    // rounded up: what is said is enough at each of them
+    const double from =
+        std::ceil(shows * std::pow(10, againstDecimals) - 1e-9) / std::pow(10, againstDecimals);
+    if (!open.empty())
+        told.push_back(all(open) ? say("unclear at all of them: a change is clear from %1 m/s up",
+                                       figure(from, againstDecimals))
+                                 : say("unclear at %1: a change is clear from %2 m/s up",
+                                       massesOf(open), figure(from, againstDecimals)));
+}
+
+} // namespace
+
+Words againstLastWords(const Comparison& comparison) {
+    const LiftSession& last = comparison.from.session;
+    const Words day = sayDay(last.date, last.ordinal);
+    if (!comparison.under.notComparable.empty())
+        return say("Not comparable with %1: %2.", day, comparison.under.notComparable);
+    const auto loads = liftedOnBoth(comparison);
+    if (loads.size() < fewestShared)
+        return {};
+    std::vector<Words> told{waysOf(loads)};
+    addReadings(told, loads);
+    if (const Words under = underWords(comparison.under.changes); !under.empty())
+        told.push_back(say("tested %1", under));
+    return asSentence(say("Against %1, %2: %3", day, eachChangeAlone(), clauses(std::move(told))));
+}
+
+} // namespace slopebook::answers
