@@ -193,26 +193,32 @@ void addMissing(BatteryComparison& battery, std::span<const Stored<TestKindId, T
         }
 }
 
-/// Each difference once, with the tests that it is about where others were done without it.
+/// One difference, with the tests that it is about where others were done without it.
+Note contextNote(const BatteryComparison& battery, const ConditionChange& change) {
+    std::vector<Words> names; // of the sides of a test once
+    bool all = true;
+    for (const TestChange& test : battery.tests) {
+        if (std::ranges::find(test.conditions, change) == test.conditions.end()) {
+            all = all && !test.change; // nothing is read of it
+            continue;
+        }
+        Words name = testName(test.kind.value.name);
+        if (std::ranges::find(names, name) == names.end())
+            names.push_back(std::move(name));
+    }
+    const Words note = conditionNote(change);
+    return {Note::Kind::ContextChanged, all ? note : say("%1: %2", listed(std::move(names)), note)};
+}
+
+/// Each difference once.
 void addContextNotes(BatteryComparison& battery) {
     std::vector<ConditionChange> told;
-    for (const TestChange& first : battery.tests)
-        for (const ConditionChange& change : first.conditions) {
-            if (std::ranges::find(told, change) != told.end())
-                continue;
-            told.push_back(change);
-            std::vector<Words> names; // of the sides of a test once
-            bool all = true;
-            for (const TestChange& test : battery.tests)
-                if (std::ranges::find(test.conditions, change) == test.conditions.end())
-                    all = all && !test.change; // nothing is read of it
-                else if (Words name = testName(test.kind.value.name);
-                         std::ranges::find(names, name) == names.end())
-                    names.push_back(std::move(name));
-            const Words note = conditionNote(change);
-            battery.notes.push_back({Note::Kind::ContextChanged,
-                                     all ? note : say("%1: %2", listed(std::move(names)), note)});
-        }
+    for (const TestChange& test : battery.tests)
+        for (const ConditionChange& change : test.conditions)
+            if (std::ranges::find(told, change) == told.end())
+                told.push_back(change);
+    for (const ConditionChange& change : told)
+        battery.notes.push_back(contextNote(battery, change));
 }
 
 } // namespace

@@ -13,6 +13,7 @@
 #include <QAbstractButton>
 #include <QAbstractScrollArea>
 #include <QComboBox>
+#include <QDateEdit>
 #include <QFontInfo>
 #include <QGraphicsScene>
 #include <QHeaderView>
@@ -88,9 +89,16 @@ void FitWalk::look(const QString& place, QWidget& shown, bool page) {
         if (!isSeen(*each, shown))
             continue;
         lookAtText(place, *each);
+        if (const auto* label = qobject_cast<const QLabel*>(each); label && page)
+            take(5 * label->visibleRegion().boundingRect().height() <= 2 * shown.height(), place,
+                 QStringLiteral("half of the page is ") + described(*each));
         lookAtLayout(place, *each);
         lookAtLetters(place, *each);
         lookAtField(place, *each);
+        if (auto* line = qobject_cast<QLineEdit*>(each))
+            lookAtHint(place, *line);
+        if (const auto* day = qobject_cast<const QDateEdit*>(each))
+            lookAtDay(place, shown, *day);
         if (const auto* table = qobject_cast<QTableView*>(each))
             lookAtTable(place, *table);
         if (dynamic_cast<charts::ChartOut*>(each)) {
@@ -234,6 +242,47 @@ void FitWalk::lookAtField(const QString& place, const QWidget& widget) {
              QStringLiteral("narrow field \"%1\" %2")
                  .arg(line->placeholderText())
                  .arg(line->width()));
+}
+
+/// The caret of an empty field stands on no letter of what the field asks for.
+void FitWalk::lookAtHint(const QString& place, QLineEdit& line) {
+    const QString hint = line.placeholderText().trimmed();
+    if (!line.text().isEmpty() || hint.isEmpty() || !line.isEnabled())
+        return;
+    TextRecorder recorder(line.size());
+    paintInto(recorder, line);
+    const auto& texts = recorder.texts();
+    const auto painted =
+        std::ranges::find(texts, hint, [](const PaintedText& one) { return one.text.trimmed(); });
+    take(painted != texts.end(), place, QStringLiteral("no hint \"%1\"").arg(hint));
+    if (painted == texts.end())
+        return;
+    constexpr int before = 5; // px, that Qt adds to what is drawn anew
+    const QFontMetricsF metrics(line.font());
+    const double caret = line.inputMethodQuery(Qt::ImCursorRectangle).toRectF().left() + before;
+    const double end =
+        caret + line.style()->pixelMetric(QStyle::PM_TextCursorWidth, nullptr, &line);
+    const qsizetype blanks = painted->text.indexOf(hint.front());
+    const double first = painted->box.left() +
+                         metrics.horizontalAdvance(painted->text.left(blanks)) +
+                         metrics.leftBearing(hint.front());
+    const double last = first + metrics.horizontalAdvance(hint);
+    take(first >= end || last <= caret + 1, place,
+         QStringLiteral("caret %1 to %2 in the hint \"%3\" %4 to %5")
+             .arg(caret)
+             .arg(end)
+             .arg(hint)
+             .arg(first)
+             .arg(last));
+}
+
+/// A day among other fields says which day it is.
+void FitWalk::lookAtDay(const QString& place, const QWidget& shown, const QDateEdit& day) {
+    const auto labels = shown.findChildren<QLabel*>();
+    take(std::ranges::any_of(
+             labels,
+             [&](const QLabel* label) { return label->buddy() == &day && label->isVisible(); }),
+         place, QStringLiteral("a day without its caption: ") + described(day));
 }
 
 /// Texts beside it within the same parent are not drawn over it.

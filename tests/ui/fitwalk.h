@@ -6,8 +6,10 @@
 
 #include <QStringList>
 
-class QWidget;
+class QDateEdit;
+class QLineEdit;
 class QTableView;
+class QWidget;
 
 namespace slopebook::test {
 
@@ -35,6 +37,8 @@ private:
     void lookAtText(const QString& place, const QWidget& widget);
     void lookAtLetters(const QString& place, const QWidget& widget);
     void lookAtField(const QString& place, const QWidget& widget);
+    void lookAtHint(const QString& place, QLineEdit& line);
+    void lookAtDay(const QString& place, const QWidget& shown, const QDateEdit& day);
     void overlaps(const QString& place, const QWidget& widget);
     void lookAtTable(const QString& place, const QTableView& table);
     void lookAtCell(const QString& place, const QTableView& table, int row, int column);

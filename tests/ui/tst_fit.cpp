@@ -12,6 +12,7 @@
 #include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
 #include "ui/parts/shortcombo.h"
+#include "ui/parts/striptabs.h"
 #include "ui/parts/texttable.h"
 #include "ui/parts/wraprow.h"
 
@@ -21,7 +22,10 @@
 #include <QLabel>
 #include <QMainWindow>
 #include <QPainter>
+#include <QTabBar>
+#include <QTabWidget>
 #include <QTest>
+#include <QToolTip>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -53,6 +57,43 @@ void report(const QStringList& wrong) {
     for (const QString& each : wrong)
         qInfo("%s", qPrintable(each));
     QVERIFY2(wrong.isEmpty(), QByteArray(QByteArray::number(wrong.size()) + " are wrong"));
+}
+
+/// The columns of each table that has room for them.
+QMap<QTableView*, QList<int>> columnsThere(const QWidget& shown) {
+    QMap<QTableView*, QList<int>> there;
+    for (auto* table : shown.findChildren<QTableView*>())
+        for (int column = 0; table->isVisible() && column < table->model()->columnCount(); ++column)
+            if (!table->isColumnHidden(column))
+                there[table] << column;
+    return there;
+}
+
+/// What left a table for want of room is told by a key, and to those who hear the table. Returns
+/// what is not; tried: how many cells were looked for.
+QStringList untold(const QMap<QTableView*, QList<int>>& before, int& tried) {
+    QStringList wrong;
+    for (auto it = before.begin(); it != before.end(); ++it) {
+        QTableView& table = *it.key();
+        if (!table.isVisible() || table.model()->rowCount() == 0)
+            continue;
+        for (const int column : it.value()) {
+            const QModelIndex cell = table.model()->index(0, column);
+            const QString words = cell.data().toString();
+            if (!table.isColumnHidden(column) || words.isEmpty())
+                continue;
+            ++tried;
+            const int shown = table.columnAt(1);
+            table.setCurrentIndex(cell.siblingAtColumn(shown < 0 ? 0 : shown));
+            QTest::keyClick(&table, Qt::Key_F4);
+            if (!QToolTip::isVisible() || !QToolTip::text().contains(words) ||
+                !table.accessibleDescription().contains(words))
+                wrong << QStringLiteral("%1: \"%2\" (%3) is not told")
+                             .arg(table.accessibleName(), words,
+                                  table.model()->headerData(column, Qt::Horizontal).toString());
+        }
+    }
+    return wrong;
 }
 
 } // namespace
@@ -200,6 +241,67 @@ private Q_SLOTS:
         QVERIFY(readWhole());
     }
 
+    // What left is told by a key and to those who hear the table, of whichever row the keys go to.
+    void aKeyTellsTheRestOfARow() {
+        ui::TextTable rows;
+        rows.setTable({QStringLiteral("Day"), QStringLiteral("Felt\neffort"),
+                       QStringLiteral("Surface, footwear and all else")},
+                      {{.cells = {QStringLiteral("4 May 2026"), QStringLiteral("4 of 10"),
+                                  QStringLiteral("rubber floor, court shoes, hands on hips")}},
+                       {.cells = {QStringLiteral("9 May 2026"), QStringLiteral("7 of 10"), {}}}},
+                      QList<int>{});
+        const std::unique_ptr<QTableView> table(
+            ui::rowTable(&rows, QStringLiteral("rows"), {.leaving = {1, 2}, .told = {}}));
+        table->resize(900, 300);
+        table->show();
+        settled();
+        QVERIFY(table->accessibleDescription().isEmpty()); // all has its column
+        table->resize(100, 300);
+        settled();
+        QVERIFY(table->isColumnHidden(1) && table->isColumnHidden(2));
+        QVERIFY(table->accessibleDescription().contains(QStringLiteral("Felt effort")));
+        QVERIFY(table->accessibleDescription().contains(QStringLiteral("F4")));
+        table->selectRow(0);
+        QVERIFY(table->accessibleDescription().contains(QStringLiteral("Felt effort: 4 of 10")));
+        QVERIFY(!QToolTip::isVisible());
+        QTest::keyClick(table.get(), Qt::Key_F4);
+        QVERIFY(QToolTip::isVisible());
+        QVERIFY(QToolTip::text().contains(QStringLiteral("hands on hips")));
+        QTest::keyClick(table.get(), Qt::Key_Down);
+        QCOMPARE(QToolTip::text(), QStringLiteral("Felt effort: 7 of 10"));
+        QTest::keyClick(table.get(), Qt::Key_Escape);
+        QTRY_VERIFY(!QToolTip::isVisible());
+        QTest::keyClick(table.get(), Qt::Key_Up);
+        QVERIFY(!QToolTip::isVisible());
+    }
+
+    // Of tabs in a control line the one that is shown asks for its height, and no other.
+    void aTabAsksForItsOwnHeight() {
+        QWidget page;
+        auto* tabs = new ui::StripTabs;
+        for (const int high : {120, 900, 300}) {
+            auto* inside = new QWidget;
+            inside->setMinimumHeight(high);
+            auto* tab = new QWidget;
+            auto* column = new QVBoxLayout(tab);
+            column->addWidget(inside);
+            tabs->addTab(tab, QString::number(high));
+        }
+        auto* layout = new QVBoxLayout(&page);
+        layout->addWidget(ui::barInStrip(*tabs, QStringLiteral("Heights")));
+        layout->addWidget(tabs);
+        page.show();
+        QList<int> least;
+        for (const int tab : {0, 1, 2, 0}) {
+            tabs->setCurrentIndex(tab);
+            settled();
+            least << page.minimumSizeHint().height();
+        }
+        QCOMPARE(least[1] - least[0], 900 - 120);
+        QCOMPARE(least[2] - least[0], 300 - 120);
+        QCOMPARE(least[3], least[0]);
+    }
+
     // Words that give way end with a whole line, whatever room they have.
     void noLineIsCutThrough() {
         auto* words = new QWidget;
@@ -297,7 +399,8 @@ private Q_SLOTS:
         FitWalk wide(QStringLiteral("1280 x 720")), small(QStringLiteral("853 x 480"));
         wide.countStrips(letters <= 1); // larger letters may take a second line
         wide.countColumns(letters <= 1);
-        QStringList tooLarge;
+        QStringList others;
+        int told = 0;
         inEveryPlace(language, false, [&](const QString& place, QWidget& shown) {
             const bool page = qobject_cast<QMainWindow*>(&shown);
             settled();
@@ -310,21 +413,25 @@ private Q_SLOTS:
             if (letters > 1)
                 return; // larger letters on the small screen as well are no promise
             const QSize before = shown.size();
+            const auto columns = columnsThere(shown);
             shown.resize(before.boundedTo(scaledScreen));
             settled();
             small.look(place, shown, page);
             keep(QStringLiteral("small"));
+            for (const QString& one : untold(columns, told))
+                others << QStringLiteral("%1: %2").arg(place, one);
             if (shown.width() > scaledScreen.width() || shown.height() > scaledScreen.height())
-                tooLarge << QStringLiteral("%1: is %2 x %3")
-                                .arg(place)
-                                .arg(shown.width())
-                                .arg(shown.height());
+                others << QStringLiteral("%1: is %2 x %3")
+                              .arg(place)
+                              .arg(shown.width())
+                              .arg(shown.height());
             shown.resize(before);
             settled();
         });
         QApplication::setFont(usual);
         QVERIFY2(wide.seen() > 1000, "too little was looked at");
-        report(wide.wrong() + small.wrong() + tooLarge);
+        QVERIFY(letters > 1 || told > 4);
+        report(wide.wrong() + small.wrong() + others);
     }
 };
 

@@ -26,6 +26,7 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 #include <set>
 
 using namespace slopebook;
@@ -105,6 +106,33 @@ private Q_SLOTS:
         log.add(Lift{.name = "Back squat"});
     }
     void cleanup() { m_window.reset(); }
+
+    // Whatever page of a part is shown, its rows stand where they stood.
+    void theIndexStandsStillWithinAPart() {
+        open();
+        QCoreApplication::processEvents();
+        std::map<std::pair<Part, QString>, int> tops;
+        int seen = 0;
+        for (const PageEntry& entry : pages()) {
+            work().showPage(entry.page);
+            for (int i = 0; i < 3; ++i)
+                QCoreApplication::processEvents();
+            for (const PageEntry& other : pages()) {
+                const auto row = shownIn(list()).indexOf(other.title());
+                if (other.part != entry.part || row < 0)
+                    continue;
+                const QRect at = list().visualRect(list().model()->index(int(row), 0));
+                const int top = list().viewport()->mapTo(m_window.get(), at.topLeft()).y();
+                const auto [held, first] = tops.try_emplace({entry.part, other.title()}, top);
+                QVERIFY2(held->second == top,
+                         qPrintable(u"%1 on %2: %3, was %4"_s.arg(other.title(), entry.title())
+                                        .arg(top)
+                                        .arg(held->second)));
+                seen += first ? 0 : 1;
+            }
+        }
+        QVERIFY(seen > 10);
+    }
 
     void theTableOfPagesIsInOrder() {
         std::set<Qt::Key> keys;

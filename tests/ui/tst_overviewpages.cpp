@@ -2,6 +2,7 @@
 // The overview and the whole season of an athlete: every cell's figure, reading, hatch and reason,
 // the keys that walk them and lead from them, pounds, two windows, what there is to do where there
 // is nothing, and the pages of paper.
+#include "tests/ui/paintedtexts.h"
 #include "tests/ui/pdftext.h"
 #include "tests/ui/seasonbyhand.h"
 #include "ui/athlete/battery/batterypage.h"
@@ -193,6 +194,41 @@ private Q_SLOTS:
         for (const auto& row : matrixTexts(figure).rows)
             for (const QString& cell : row)
                 QVERIFY2(!plain(cell).contains(u" kg"_s), qPrintable(cell));
+    }
+
+    /// Whatever stands in the head of a block: over its bars is their scale, with zero and a figure
+    /// on both sides, none over another; where there are no bars there is no scale.
+    void eachBlocksBarsHaveTheirScale() {
+        const MatrixFigure figure = matrixFigure(seasonByHand(), LoadUnit::Kilograms);
+        const MatrixPen pen = matrixPen(look::paperGround(), page::pageFont(12));
+        int with = 0, without = 0;
+        for (std::size_t block = 0; block < figure.blocks.size(); ++block) {
+            const double least = leastBlockWidth(figure, block, pen);
+            for (double wide = least; wide < 2 * blockWidth(figure, block, pen); wide += 7) {
+                TextRecorder recorder(QSize(900, 90));
+                QPainter painter(&recorder);
+                paintBlockHead(painter, QRectF(20, 5, wide, matrixHeadHeight(figure, pen)), figure,
+                               block, pen);
+                painter.end();
+                QStringList scale;
+                const auto& texts = recorder.texts();
+                for (qsizetype i = 0; i < texts.size(); ++i) {
+                    static const QRegularExpression value(u"^(0|[+\u2212]\\d+)$"_s);
+                    if (value.match(texts[i].text).hasMatch())
+                        scale << texts[i].text;
+                    for (qsizetype j = 0; j < i; ++j)
+                        QVERIFY2(!texts[i].box.intersects(texts[j].box), qPrintable(texts[i].text));
+                    QVERIFY(texts[i].box.right() <= 20 + wide + 1);
+                }
+                const bool bars = hasBars(figure, block, wide, pen);
+                ++(bars ? with : without);
+                QVERIFY2(scale.size() == (bars ? 3 : 0),
+                         qPrintable(u"%1, %2 px: %3"_s.arg(figure.blocks[block].name)
+                                        .arg(wide)
+                                        .arg(scale.join(u' '))));
+            }
+        }
+        QVERIFY(with > 10 && without > 10);
     }
 
     void signsAreToldApartInGrey() {

@@ -6,6 +6,7 @@
 #include "tests/ui/paintedtexts.h"
 #include "tests/ui/pdftext.h"
 #include "ui/edits/logbook.h"
+#include "ui/paper/columns.h"
 #include "ui/paper/comparisonrows.h"
 #include "ui/paper/flow.h"
 #include "ui/paper/pages.h"
@@ -20,6 +21,8 @@
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTest>
+
+#include <cmath>
 
 using namespace slopebook;
 using namespace slopebook::ui;
@@ -183,6 +186,45 @@ private Q_SLOTS:
             QCOMPARE(lines.join(u' '), said);
         }
         QVERIFY(broken > 40); // a test of the test
+    }
+
+    /// A reading of many words takes no more lines than the room allows that all other columns have
+    /// to spare together, though none of them has enough alone.
+    void columnsShareWhatTheySpare() {
+        const QFont font = page::pageFont(8);
+        const double letter = QFontMetricsF(font).horizontalAdvance(u'0');
+        const page::Cell reading{.text = u"better but on another surface at another place"_s,
+                                 .bold = true};
+        std::vector<page::Cell> head, row;
+        std::vector<page::Column> columns;
+        for (int i = 0; i < 6; ++i) { // each two digits wider than it has to be
+            head.push_back({u"0000"_s});
+            row.push_back({u"1111"_s});
+            columns.push_back({6 * letter + page::cellGap + 2});
+        }
+        head.push_back({u"Reading"_s});
+        row.push_back(reading);
+        columns.push_back({14 * letter});
+        const auto linesOf = [&](double width) {
+            QFont bold = font;
+            bold.setBold(true);
+            const QRectF box(0, 0, width - page::cellGap, 1e4);
+            const QFontMetricsF metrics(bold);
+            return std::lround(metrics.boundingRect(box, Qt::TextWordWrap, reading.text).height() /
+                               metrics.lineSpacing());
+        };
+        const auto shared = page::fitted(columns, head, {row}, font);
+        double before = 0, after = 0;
+        for (std::size_t i = 0; i < columns.size(); ++i) {
+            before += columns[i].width;
+            after += shared[i].width;
+            if (i + 1 < columns.size())
+                QVERIFY(shared[i].width >= 4 * letter + page::cellGap);
+        }
+        QVERIFY(std::abs(before - after) < 0.01);
+        QCOMPARE(linesOf(columns.back().width), 6L);
+        QVERIFY2(linesOf(shared.back().width) <= 3,
+                 qPrintable(u"%1 lines"_s.arg(linesOf(shared.back().width))));
     }
 
     void aSquadOfForty_data() { thirtyCheckLoadsAndLongNames_data(); }

@@ -80,6 +80,26 @@ std::vector<QRectF> pointsOf(const SeasonLayout& layout, const SeasonData& data)
     return all;
 }
 
+/// How far a session's and a block's figure may be off: whiskers, and the edges of boxes.
+std::vector<QRectF> intervalsOf(const SeasonLayout& layout, const SeasonData& data) {
+    std::vector<QRectF> all;
+    const auto stroke = [&](const QPointF& from, const QPointF& to) {
+        all.push_back(QRectF(from, to).adjusted(-0.5, -0.5, 0.5, 0.5));
+    };
+    for (const SeasonPoint& p : data.points)
+        if (p.interval)
+            stroke(layout.velocity.at(p.day, p.interval->high),
+                   layout.velocity.at(p.day, p.interval->low));
+    for (const auto& mean : data.means)
+        if (const auto box = mean ? segmentBox(layout, *mean) : std::nullopt) {
+            stroke(box->topLeft(), box->topRight());
+            stroke(box->bottomLeft(), box->bottomRight());
+            stroke(box->topLeft(), box->bottomLeft());
+            stroke(box->topRight(), box->bottomRight());
+        }
+    return all;
+}
+
 /// A page on the sample log.
 struct OnTheSample {
     Folder folder;
@@ -136,14 +156,14 @@ struct OnTheSample {
 class TestSeasonChart : public QObject {
     Q_OBJECT
 private Q_SLOTS:
-    void noWordLiesOnAPoint_data() {
+    void noWordLiesOnAPointOrAnInterval_data() {
         QTest::addColumn<QSizeF>("size");
         QTest::addColumn<double>("text");
         QTest::newRow("1280 x 720") << QSizeF(1040, 380) << 14.0;
         QTest::newRow("853 x 480") << QSizeF(620, 180) << 14.0;
         QTest::newRow("paper") << QSizeF(523, 300) << 7.5;
     }
-    void noWordLiesOnAPoint() {
+    void noWordLiesOnAPointOrAnInterval() {
         QFETCH(QSizeF, size);
         QFETCH(double, text);
         const QRectF target(QPointF(), size);
@@ -166,10 +186,14 @@ private Q_SLOTS:
                 boxes.push_back(*layout.baselineWord);
             }
             const auto points = pointsOf(layout, data);
+            const auto intervals = intervalsOf(layout, data);
             for (std::size_t i = 0; i < boxes.size(); ++i) {
                 for (const QRectF& point : points)
                     QVERIFY2(!boxes[i].intersects(point),
                              qPrintable(u"round %1, word %2"_s.arg(round).arg(i)));
+                for (const QRectF& interval : intervals)
+                    QVERIFY2(!boxes[i].intersects(interval),
+                             qPrintable(u"round %1, word %2, an interval"_s.arg(round).arg(i)));
                 for (std::size_t j = 0; j < i; ++j)
                     QVERIFY2(!boxes[i].intersects(boxes[j]),
                              qPrintable(u"round %1, words %2 and %3"_s.arg(round).arg(i).arg(j)));

@@ -270,7 +270,8 @@ private Q_SLOTS:
         type(u"0 0.9"_s);
         QCOMPARE(turn(), 1);
         QVERIFY(body->text().isEmpty());
-        QCOMPARE(body->placeholderText(), u"71.5"_s); // of an earlier day: offered, not taken
+        QCOMPARE(body->placeholderText().trimmed(),
+                 u"71.5"_s); // of an earlier day: offered, not taken
         type(u"0 0.8"_s);
         QVERIFY(!onDisk().sessions(m_squad[1]).back().value.bodyMass);
         QCOMPARE(turn(), 0);
@@ -613,20 +614,30 @@ private Q_SLOTS:
         QVERIFY(!named<QPushButton>("begin")->isVisible());
     }
 
-    // An empty picture says nothing: the button that begins it stands there.
+    // An empty picture says nothing: the button that begins it stands there, and nowhere else.
     void whereNobodyIsTheButtonStands() {
         openWindow();
         page().chooseStation(m_bay);
+        const auto whoButtons = [&] {
+            const auto buttons = page().findChildren<QPushButton*>();
+            return std::ranges::count_if(buttons, [](const QPushButton* one) {
+                return one->isVisible() && one->text() == u"Who &is here…"_s;
+            });
+        };
+        QCOMPARE(whoButtons(), 1);
         auto* begin = named<QPushButton>("begin");
         const auto standing = {static_cast<QWidget*>(named<QTableView>("doneHere")),
                                static_cast<QWidget*>(named<QTableView>("roster")),
                                static_cast<QWidget*>(page().line())};
         QVERIFY(begin->isVisible());
+        page().focusLine();
+        QVERIFY(begin->hasFocus());
         QVERIFY(std::ranges::none_of(standing, &QWidget::isVisible));
         here(m_bay, 2);
         page().refresh(Logbook::What::Stations, SessionId{});
         QVERIFY(!begin->isVisible());
         QVERIFY(std::ranges::all_of(standing, &QWidget::isVisible));
+        QCOMPARE(whoButtons(), 1);
     }
 
     void doubtsAreAskedOnce() {

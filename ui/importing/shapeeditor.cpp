@@ -4,6 +4,7 @@
 #include "core/exchange/headings.h"
 #include "ui/importing/importwords.h"
 #include "ui/importing/shapeboxes.h"
+#include "ui/parts/roomfor.h"
 #include "ui/parts/wraprow.h"
 #include "ui/words/format.h"
 #include "ui/words/readable.h"
@@ -128,7 +129,7 @@ QWidget* ShapeEditor::buildOddRow() {
     m_totals = new QLineEdit;
     m_totals->setObjectName(u"totals"_s);
     m_totals->setAccessibleName(tr("Words of totals, whose rows are left out"));
-    m_totals->setPlaceholderText(tr("none: every row is read"));
+    setHint(*m_totals, tr("none: every row is read"));
     m_totalsPart = new QWidget;
     auto* totals = new QHBoxLayout(m_totalsPart);
     totals->setContentsMargins(0, 0, 0, 0);
@@ -224,7 +225,7 @@ QWidget* ShapeEditor::buildForAllRows(const QStringList& athletes, const QString
     m_day = new QLineEdit;
     m_day->setObjectName(u"allDay"_s);
     m_day->setAccessibleName(tr("Day of all rows"));
-    m_day->setPlaceholderText(u"2026-03-14"_s);
+    setHint(*m_day, u"2026-03-14"_s);
     line->addField(labelOf(tr("Da&y"), m_day), m_day);
     connect(m_day, &QLineEdit::textChanged, this, &ShapeEditor::takeForAllRows);
     m_device = names(u"allDevice"_s, tr("D&evice"), tr("Device in all rows"), devices);

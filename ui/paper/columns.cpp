@@ -6,6 +6,7 @@
 #include <QFontMetricsF>
 
 #include <algorithm>
+#include <numeric>
 #include <span>
 
 namespace slopebook::ui::page {
@@ -118,62 +119,124 @@ std::vector<int> linesOf(const std::vector<Measured>& column, double width) {
     return lines;
 }
 
-/// Gives room from column to column while the table grows shorter by it.
-void saveLines(std::vector<Column>& columns, const Table& table) {
-    const std::size_t count = columns.size(), rows = table.front().size();
-    std::vector<double> least(count, 0);
-    std::vector<std::vector<int>> lines;
-    for (std::size_t i = 0; i < count; ++i) {
-        for (const Measured& cell : table[i])
-            least[i] = std::max(least[i], cell.longestWord() + air);
-        lines.push_back(linesOf(table[i], columns[i].width));
+/// A table whose columns give each other room for as long as it grows shorter by that.
+class Sharing {
+public:
+    Sharing(std::vector<Column>& columns, const Table& table) : m_columns(columns), m_table(table) {
+        for (std::size_t i = 0; i < columns.size(); ++i) {
+            double& least = m_least.emplace_back(0);
+            for (const Measured& cell : table[i])
+                least = std::max(least, cell.longestWord() + air);
+            m_lines.push_back(linesOf(table[i], columns[i].width));
+        }
+        m_height = heightWith({});
     }
-    // Lines of the table; among as many, lines of its cells: two columns that wrap in one row give
-    // way one after the other.
-    const auto height = [&](std::size_t from, const std::vector<int>& less, std::size_t to,
-                            const std::vector<int>& more) {
+
+    void run() {
+        constexpr int most = 60;
+        for (int round = 0; round < most; ++round)
+            if (!take(fromOne()) && !take(fromAll()))
+                return;
+    }
+
+private:
+    struct Move {
+        long height = 0;
+        std::vector<double> by{}; ///< of each column; nothing where none is better
+    };
+    /// Columns that have other lines than now.
+    using Changed = std::vector<std::pair<std::size_t, std::vector<int>>>;
+
+    /// Lines of the table; among as many, lines of its cells: two columns that wrap in one row give
+    /// way one after the other.
+    long heightWith(const Changed& changed) const {
+        std::vector<const std::vector<int>*> lines;
+        for (const std::vector<int>& each : m_lines)
+            lines.push_back(&each);
+        for (const auto& [column, own] : changed)
+            lines[column] = &own;
         long ofTable = 0, ofCells = 0;
-        for (std::size_t row = 0; row < rows; ++row) {
+        for (std::size_t row = 0; row < m_table.front().size(); ++row) {
             int most = 1;
-            for (std::size_t i = 0; i < count; ++i) {
-                const int here = i == from ? less[row] : i == to ? more[row] : lines[i][row];
-                most = std::max(most, here);
-                ofCells += here;
+            for (const std::vector<int>* each : lines) {
+                most = std::max(most, (*each)[row]);
+                ofCells += (*each)[row];
             }
             ofTable += most;
         }
         return 100'000 * ofTable + ofCells;
-    };
-    long now = height(count, lines.front(), count, lines.front());
-    for (int rounds = 0; rounds < 60; ++rounds) {
-        struct Move {
-            long height = 0;
-            std::size_t from = 0, to = 0;
-            double by = 0;
-        } best{.height = now};
-        for (std::size_t from = 0; from < count; ++from)
+    }
+    std::vector<int> linesWith(std::size_t column, double by) const {
+        return linesOf(m_table[column], m_columns[column].width + by);
+    }
+    bool take(const Move& move) {
+        if (move.by.empty())
+            return false;
+        for (std::size_t i = 0; i < m_columns.size(); ++i) {
+            m_columns[i].width += move.by[i];
+            m_lines[i] = linesWith(i, 0);
+        }
+        m_height = move.height;
+        return true;
+    }
+
+    Move fromOne() const {
+        Move best{.height = m_height};
+        for (std::size_t from = 0; from < m_columns.size(); ++from)
             for (const double by : {4.0, 8.0, 14.0, 22.0, 32.0, 48.0}) {
-                if (columns[from].width - by < least[from])
+                if (m_columns[from].width - by < m_least[from])
                     break;
-                const auto less = linesOf(table[from], columns[from].width - by);
-                for (std::size_t to = 0; to < count; ++to) {
+                const auto less = linesWith(from, -by);
+                for (std::size_t to = 0; to < m_columns.size(); ++to) {
                     if (to == from)
                         continue;
-                    const long then =
-                        height(from, less, to, linesOf(table[to], columns[to].width + by));
-                    if (then < best.height)
-                        best = {then, from, to, by};
+                    const long then = heightWith({{from, less}, {to, linesWith(to, by)}});
+                    if (then >= best.height)
+                        continue;
+                    best = {then, std::vector<double>(m_columns.size(), 0)};
+                    best.by[from] = -by;
+                    best.by[to] = by;
                 }
             }
-        if (best.height == now)
-            return;
-        columns[best.from].width -= best.by;
-        columns[best.to].width += best.by;
-        for (const std::size_t i : {best.from, best.to})
-            lines[i] = linesOf(table[i], columns[i].width);
-        now = best.height;
+        return best;
     }
-}
+    /// Where no column alone has enough for another: each gives of what none of its cells grows
+    /// higher by.
+    Move fromAll() const {
+        std::vector<double> spare;
+        for (std::size_t i = 0; i < m_columns.size(); ++i)
+            spare.push_back(spareOf(i));
+        const double all = std::accumulate(spare.begin(), spare.end(), 0.0);
+        Move best{.height = m_height};
+        for (std::size_t to = 0; to < m_columns.size(); ++to) {
+            const double others = all - spare[to];
+            for (double by = 4; by <= others; by += 4) {
+                const long then = heightWith({{to, linesWith(to, by)}});
+                if (then >= best.height)
+                    continue;
+                best = {then, spare};
+                for (double& each : best.by)
+                    each *= -by / others;
+                best.by[to] = by;
+            }
+        }
+        return best;
+    }
+    double spareOf(std::size_t column) const {
+        double enough = 0, tooMuch = std::max(0.0, m_columns[column].width - m_least[column]);
+        while (tooMuch - enough > 0.25) {
+            const double half = (enough + tooMuch) / 2;
+            (linesWith(column, -half) == m_lines[column] ? enough : tooMuch) = half;
+        }
+        return enough;
+    }
+
+    std::vector<Column>& m_columns;
+    const Table& m_table;
+    std::vector<double> m_least;
+    std::vector<std::vector<int>> m_lines;
+    long m_height = 0;
+};
 
 } // namespace
 
@@ -182,7 +245,7 @@ std::vector<Column> fitted(std::vector<Column> columns, const std::vector<Cell>&
     const Table table = measuredAll(columns.size(), head, rows, font);
     keepWords(columns, table);
     if (!head.empty()) // what has no head stands by its labels, like others above and below it
-        saveLines(columns, table);
+        Sharing(columns, table).run();
     return columns;
 }
 

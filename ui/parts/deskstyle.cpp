@@ -3,11 +3,19 @@
 
 #include "ui/parts/deskpaint.h"
 
+#include <QAbstractButton>
+#include <QAbstractSpinBox>
 #include <QApplication>
+#include <QComboBox>
 #include <QHeaderView>
+#include <QLineEdit>
 #include <QPainter>
+#include <QScreen>
 #include <QStyleOption>
 #include <QTableView>
+
+#include <algorithm>
+#include <cmath>
 
 namespace slopebook::ui {
 
@@ -33,6 +41,18 @@ QStyleOptionViewItem inInk(const QStyleOptionViewItem& item) {
     return own;
 }
 
+bool isSeparator(const QStyleOption* option) {
+    const auto* item = qstyleoption_cast<const QStyleOptionMenuItem*>(option);
+    return item && item->menuItemType == QStyleOptionMenuItem::Separator;
+}
+
+// The rows may have been given a height by the page: never less.
+void fitRows(QTableView& table, int least) {
+    QHeaderView* rows = table.verticalHeader();
+    rows->setMinimumSectionSize(std::max(least, rows->minimumSectionSize()));
+    rows->setDefaultSectionSize(std::max(least, rows->defaultSectionSize()));
+}
+
 template <class Option>
 Option inSecond(const Option& option, QPalette::ColorRole role) {
     Option own(option);
@@ -55,6 +75,12 @@ DeskTones deskTones(const QPalette& palette) {
             .hair = mixed(page, ink, 0.2F),
             .frame = mixed(page, ink, 0.55F),
             .chosen = accentOn(page)};
+}
+
+int scaledPx(int px, const QWidget* widget) {
+    const QScreen* screen = widget ? widget->screen() : QGuiApplication::primaryScreen();
+    const double dpi = screen ? screen->logicalDotsPerInch() : 96;
+    return static_cast<int>(std::lround(px * std::max(1.0, dpi / 96)));
 }
 
 DeskStyle::DeskStyle() : QProxyStyle(QLatin1String(painter)) {
@@ -161,22 +187,52 @@ int DeskStyle::pixelMetric(PixelMetric metric, const QStyleOption* option,
         const auto* header = qobject_cast<const QHeaderView*>(widget);
         return header && header->orientation() == Qt::Horizontal ? cellAir + 1 : headingAir;
     }
-    return QProxyStyle::pixelMetric(metric, option, widget);
+    const int plain = QProxyStyle::pixelMetric(metric, option, widget);
+    const bool pressed =
+        metric == PM_HeaderDefaultSectionSizeVertical || metric == PM_TabBarScrollButtonWidth;
+    return pressed ? std::max(plain, scaledPx(least(), widget)) : plain;
 }
 
 QSize DeskStyle::sizeFromContents(ContentsType type, const QStyleOption* option,
                                   const QSize& contents, const QWidget* widget) const {
-    const QSize size = QProxyStyle::sizeFromContents(type, option, contents, widget);
-    // The rules of the chosen row keep clear of words that fill it.
-    return type == CT_ItemViewItem && qobject_cast<const QTableView*>(widget)
-               ? size + QSize(0, 2 * desk::tableRule)
-               : size;
+    QSize size = QProxyStyle::sizeFromContents(type, option, contents, widget);
+    const int high = scaledPx(least(), widget);
+    switch (type) {
+    case CT_PushButton:
+    case CT_ToolButton:
+        return size.expandedTo({high, high});
+    case CT_ItemViewItem:
+        // The rules of the chosen row keep clear of words that fill it.
+        if (qobject_cast<const QTableView*>(widget))
+            size += QSize(0, 2 * desk::tableRule);
+        [[fallthrough]];
+    case CT_ComboBox:
+    case CT_LineEdit:
+    case CT_SpinBox:
+    case CT_CheckBox:
+    case CT_RadioButton:
+    case CT_TabBarTab:
+    case CT_HeaderSection:
+    case CT_MenuBarItem:
+        return size.expandedTo({0, high});
+    case CT_MenuItem:
+        return isSeparator(option) ? size : size.expandedTo({0, high});
+    default:
+        return size;
+    }
 }
 
 void DeskStyle::polish(QWidget* widget) {
     QProxyStyle::polish(widget);
-    if (auto* table = qobject_cast<QTableView*>(widget))
+    const int high = scaledPx(least(), widget);
+    if (auto* table = qobject_cast<QTableView*>(widget)) {
         table->setShowGrid(false);
+        fitRows(*table, high);
+    } else if (qobject_cast<QAbstractButton*>(widget) || qobject_cast<QLineEdit*>(widget) ||
+               qobject_cast<QComboBox*>(widget) || qobject_cast<QAbstractSpinBox*>(widget)) {
+        if (widget->minimumHeight() > 0 && widget->minimumHeight() < high)
+            widget->setMinimumHeight(high);
+    }
 }
 
 void wearDeskStyle() {

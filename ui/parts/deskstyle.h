@@ -23,6 +23,13 @@ DeskTones deskTones(const QPalette& palette);
 /// The accent of the chosen and the focus on that ground.
 QColor accentOn(const QColor& ground);
 
+/// Of each control and each row that is chosen, in pixels of 96 to the inch: as much as a pointer
+/// needs (WCAG 2.2, criterion 2.5.8).
+constexpr int leastSize = 24;
+
+/// px of 96 to the inch, in those of the widget's screen.
+int scaledPx(int px, const QWidget* widget = nullptr);
+
 /// A property of tables that draw the rule below their last row themselves.
 constexpr char ownEndRule[] = "ownEndRule";
 
@@ -43,6 +50,10 @@ public:
                     const QWidget* widget = nullptr) const override;
     using QProxyStyle::polish;
     void polish(QWidget* widget) override;
+
+protected:
+    /// No button, field, tab, row or heading is smaller: px of 96 to the inch.
+    virtual int least() const { return leastSize; }
 };
 
 /// The program wears it from now on, unless it does already.

@@ -6,13 +6,17 @@
 
 namespace slopebook::ui {
 
-void holdDownwards(QScrollArea& area, QWidget* inside) {
+void holdInside(QScrollArea& area, QWidget* inside) {
     area.setWidget(inside);
     area.setWidgetResizable(true);
     area.setFrameShape(QFrame::NoFrame);
-    area.setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     area.viewport()->setAutoFillBackground(false);
     inside->setAutoFillBackground(false);
+}
+
+void holdDownwards(QScrollArea& area, QWidget* inside) {
+    holdInside(area, inside);
+    area.setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
 }
 
 DownScroll::DownScroll(QWidget* inside) {

@@ -6,7 +6,9 @@
 
 namespace slopebook::ui {
 
-/// It scrolls that up and down only, and is seen through.
+/// It scrolls that, as wide as itself where it can be, and is seen through.
+void holdInside(QScrollArea& area, QWidget* inside);
+/// The same, up and down only.
 void holdDownwards(QScrollArea& area, QWidget* inside);
 
 class DownScroll : public QScrollArea {

@@ -1,45 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/fingers.h"
 
-#include <QAbstractButton>
 #include <QAbstractSpinBox>
 #include <QApplication>
 #include <QCalendarWidget>
-#include <QComboBox>
-#include <QHeaderView>
 #include <QInputDevice>
-#include <QLineEdit>
-#include <QScreen>
 #include <QStyleOption>
-#include <QTableView>
 
 #include <algorithm>
-#include <cmath>
 
 namespace slopebook::ui {
 
 namespace {
 
 constexpr int scrollBarWidth = 24, splitterWidth = 12, boxSize = 22;
-
-/// px of 96 to the inch, in this desktop's.
-int scaled(int px, const QWidget* widget = nullptr) {
-    const QScreen* screen = widget ? widget->screen() : QGuiApplication::primaryScreen();
-    const double dpi = screen ? screen->logicalDotsPerInch() : 96;
-    return static_cast<int>(std::lround(px * std::max(1.0, dpi / 96)));
-}
-
-bool isSeparator(const QStyleOption* option) {
-    const auto* item = qstyleoption_cast<const QStyleOptionMenuItem*>(option);
-    return item && item->menuItemType == QStyleOptionMenuItem::Separator;
-}
-
-// The rows may have been given a height by the page: never less than a finger's.
-void fitRows(QTableView& table, int least) {
-    QHeaderView* rows = table.verticalHeader();
-    rows->setMinimumSectionSize(least);
-    rows->setDefaultSectionSize(std::max(least, rows->defaultSectionSize()));
-}
 
 } // namespace
 
@@ -66,47 +40,24 @@ void fitFingers(bool wanted) {
 QSize FingerStyle::sizeFromContents(ContentsType type, const QStyleOption* option,
                                     const QSize& contents, const QWidget* widget) const {
     QSize size = DeskStyle::sizeFromContents(type, option, contents, widget);
-    const int least = scaled(fingerSize, widget);
-    switch (type) {
-    case CT_PushButton:
-    case CT_ToolButton:
-        return size.expandedTo({least, least});
-    case CT_SpinBox:
-        // Its two arrows stand side by side.
-        size.rwidth() += least;
-        [[fallthrough]];
-    case CT_ComboBox:
-    case CT_LineEdit:
-    case CT_CheckBox:
-    case CT_RadioButton:
-    case CT_TabBarTab:
-    case CT_HeaderSection:
-    case CT_ItemViewItem:
-    case CT_MenuBarItem:
-        return size.expandedTo({0, least});
-    case CT_MenuItem:
-        return isSeparator(option) ? size : size.expandedTo({0, least});
-    default:
-        return size;
-    }
+    if (type == CT_SpinBox) // its two arrows stand side by side
+        size.rwidth() += scaledPx(fingerSize, widget);
+    return size;
 }
 
 int FingerStyle::pixelMetric(PixelMetric metric, const QStyleOption* option,
                              const QWidget* widget) const {
     const int plain = DeskStyle::pixelMetric(metric, option, widget);
     switch (metric) {
-    case PM_HeaderDefaultSectionSizeVertical:
-    case PM_TabBarScrollButtonWidth:
-        return std::max(plain, scaled(fingerSize, widget));
     case PM_ScrollBarExtent:
-        return std::max(plain, scaled(scrollBarWidth, widget));
+        return std::max(plain, scaledPx(scrollBarWidth, widget));
     case PM_SplitterWidth:
-        return std::max(plain, scaled(splitterWidth, widget));
+        return std::max(plain, scaledPx(splitterWidth, widget));
     case PM_IndicatorWidth:
     case PM_IndicatorHeight:
     case PM_ExclusiveIndicatorWidth:
     case PM_ExclusiveIndicatorHeight:
-        return std::max(plain, scaled(boxSize, widget));
+        return std::max(plain, scaledPx(boxSize, widget));
     default:
         return plain;
     }
@@ -118,7 +69,7 @@ QRect FingerStyle::subControlRect(ComplexControl control, const QStyleOptionComp
     const auto* spin = qstyleoption_cast<const QStyleOptionSpinBox*>(option);
     if (control != CC_SpinBox || !spin || spin->buttonSymbols == QAbstractSpinBox::NoButtons)
         return plain;
-    const int wide = scaled(fingerSize, widget);
+    const int wide = scaledPx(fingerSize, widget);
     const int edge = spin->frame ? pixelMetric(PM_SpinBoxFrameWidth, option, widget) : 0;
     const QRect inside = spin->rect.adjusted(edge, edge, -edge, -edge);
     const QRect up(inside.right() - wide + 1, inside.top(), wide, inside.height());
@@ -138,16 +89,10 @@ QRect FingerStyle::subControlRect(ComplexControl control, const QStyleOptionComp
 
 void FingerStyle::polish(QWidget* widget) {
     DeskStyle::polish(widget);
-    const int least = scaled(fingerSize, widget);
-    if (auto* table = qobject_cast<QTableView*>(widget)) {
-        fitRows(*table, least);
-    } else if (auto* calendar = qobject_cast<QCalendarWidget*>(widget)) {
-        // Weeks and days, with the names of the days and the bar of the month above them.
+    // Weeks and days, with the names of the days and the bar of the month above them.
+    if (auto* calendar = qobject_cast<QCalendarWidget*>(widget)) {
+        const int least = scaledPx(fingerSize, widget);
         calendar->setMinimumSize(8 * least, 8 * least);
-    } else if (qobject_cast<QAbstractButton*>(widget) || qobject_cast<QLineEdit*>(widget) ||
-               qobject_cast<QComboBox*>(widget) || qobject_cast<QAbstractSpinBox*>(widget)) {
-        if (widget->minimumHeight() > 0 && widget->minimumHeight() < least)
-            widget->setMinimumHeight(least);
     }
 }
 

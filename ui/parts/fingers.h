@@ -32,6 +32,9 @@ public:
                          const QWidget* widget = nullptr) const override;
     using DeskStyle::polish;
     void polish(QWidget* widget) override;
+
+protected:
+    int least() const override { return fingerSize; }
 };
 
 } // namespace slopebook::ui

@@ -3,9 +3,11 @@
 
 #include "ui/parts/deskpaint.h"
 #include "ui/parts/deskstyle.h"
+#include "ui/parts/restofrow.h"
 
 #include <QHeaderView>
 #include <QHelpEvent>
+#include <QKeyEvent>
 #include <QPaintEvent>
 #include <QPainter>
 #include <QStyle>
@@ -80,9 +82,13 @@ public:
         shareAnew();
         m_sharing = false;
         fitLast();
+        describe();
     }
 
-    void tellAlways(const QList<int>& columns) { m_told = columns; }
+    void tellAlways(const QList<int>& columns) {
+        m_told = columns;
+        describe();
+    }
 
     void haveColumn(int column, bool there) {
         m_away.removeAll(column);
@@ -92,19 +98,35 @@ public:
 protected:
     // A row's tip also tells what stands in columns that have no room.
     bool viewportEvent(QEvent* event) override {
-        if (event->type() != QEvent::ToolTip || (m_away.isEmpty() && m_told.isEmpty()))
+        if (event->type() != QEvent::ToolTip || untold().isEmpty())
             return QTableView::viewportEvent(event);
         const auto* help = static_cast<QHelpEvent*>(event);
-        const QModelIndex at = indexAt(help->pos());
-        QStringList tip{at.data(Qt::ToolTipRole).toString()};
-        for (const int column : m_told + m_away)
-            if (const QString cell = at.siblingAtColumn(column).data().toString(); !cell.isEmpty())
-                tip << QString(model()->headerData(column, Qt::Horizontal).toString())
-                               .replace(u'\n', u' ') +
-                           QStringLiteral(": ") + cell;
+        QStringList tip;
+        if (const QModelIndex at = indexAt(help->pos()); at.isValid())
+            tip << at.data(Qt::ToolTipRole).toString() << cellsOf(at, untold());
         tip.removeAll(QString());
-        QToolTip::showText(help->globalPos(), at.isValid() ? tip.join(u'\n') : QString(), this);
+        QToolTip::showText(help->globalPos(), tip.join(u'\n'), this);
         return true;
+    }
+    // By a key as well, under the row, and of each row that the keys go on to.
+    void keyPressEvent(QKeyEvent* event) override {
+        const bool shown = m_restShown && QToolTip::isVisible();
+        const bool plain = !(event->modifiers() & ~Qt::KeypadModifier);
+        if (plain && event->key() == Qt::Key_F4 && currentIndex().isValid()) {
+            m_restShown = true;
+            showRest(*this, restOfRow(*this, currentIndex(), untold()));
+        } else if (plain && event->key() == Qt::Key_Escape && shown) {
+            m_restShown = false;
+            QToolTip::hideText();
+        } else {
+            QTableView::keyPressEvent(event);
+        }
+    }
+    void currentChanged(const QModelIndex& current, const QModelIndex& previous) override {
+        QTableView::currentChanged(current, previous);
+        describe();
+        if (m_restShown && QToolTip::isVisible())
+            showRest(*this, restOfRow(*this, current, untold()));
     }
     // The rule stands under the last row, or where the rows go on below the window.
     void paintEvent(QPaintEvent* event) override {
@@ -167,6 +189,12 @@ private:
             over -= now - columns.sectionSize(column);
         }
     }
+    QList<int> untold() const { return m_told + m_away; }
+    void describe() {
+        const QList<int> columns = untold();
+        setAccessibleDescription(
+            describedRest(restOfRow(*this, currentIndex(), columns), *this, columns));
+    }
     bool isThere(int column) const {
         return column < horizontalHeader()->count() && !isColumnHidden(column);
     }
@@ -216,7 +244,8 @@ private:
     }
 
     bool m_lastTakesRest = false;
-    bool m_sharing = false; ///< who changes a column now gives the last one its room afterwards
+    bool m_restShown = false; ///< by a key, since Escape
+    bool m_sharing = false;   ///< who changes a column now gives the last one its room afterwards
     QList<int> m_giving, m_leaving, m_told;
     QList<int> m_away; ///< of those that leave, what has no room now
 };

@@ -1,10 +1,35 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/striptabs.h"
 
+#include "ui/parts/wrappedpage.h"
+
+#include <QResizeEvent>
 #include <QTabBar>
-#include <QTabWidget>
+
+#include <algorithm>
 
 namespace slopebook::ui {
+
+StripTabs::StripTabs(QWidget* parent) : QTabWidget(parent) {
+    connect(this, &QTabWidget::currentChanged, this, [this] { updateGeometry(); });
+}
+
+QSize StripTabs::minimumSizeHint() const {
+    QSize least = QTabWidget::minimumSizeHint();
+    const QWidget* shown = currentWidget();
+    if (!shown)
+        return least;
+    const int high = shown->minimumSizeHint().height();
+    least.setHeight(std::max(shown->minimumHeight(),
+                             width() > 0 ? wrappedHeight(shown->layout(), width(), high) : high));
+    return least;
+}
+
+void StripTabs::resizeEvent(QResizeEvent* event) {
+    QTabWidget::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width())
+        updateGeometry();
+}
 
 QTabBar* barInStrip(QTabWidget& tabs, const QString& name) {
     auto* bar = new QTabBar;

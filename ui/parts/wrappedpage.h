@@ -11,12 +11,19 @@
 
 namespace slopebook::ui {
 
+/// The least height of what is laid out in that width, its words wrapped; `otherwise` where nothing
+/// in it wraps.
+inline int wrappedHeight(const QLayout* layout, int width, int otherwise) {
+    return layout && layout->hasHeightForWidth() ? layout->minimumHeightForWidth(width) : otherwise;
+}
+
 class WrappedPage final : public QWidget {
 public:
     QSize minimumSizeHint() const override {
         QSize least = QWidget::minimumSizeHint();
-        if (layout() && layout()->hasHeightForWidth() && width() > 0)
-            least.setHeight(std::max(least.height(), layout()->minimumHeightForWidth(width())));
+        if (width() > 0)
+            least.setHeight(
+                std::max(least.height(), wrappedHeight(layout(), width(), least.height())));
         return least;
     }
 

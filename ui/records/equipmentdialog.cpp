@@ -4,6 +4,7 @@
 #include "core/model/errors.h"
 #include "core/model/names.h"
 #include "core/model/phrases/questions.h"
+#include "ui/parts/roomfor.h"
 #include "ui/words/format.h"
 #include "ui/words/readable.h"
 #include "ui/words/said.h"
@@ -116,7 +117,7 @@ void EquipmentDialog::build() {
     setWindowTitle(tr("Set of equipment"));
     auto* top = new QFormLayout;
     top->addRow(tr("&Name"), m_name);
-    m_name->setPlaceholderText(tr("home, gym, travel"));
+    setHint(*m_name, tr("home, gym, travel"));
     auto* tables = new QGridLayout;
     const auto place = [&](const QString& title, QTableWidget* table, int row, int column) {
         auto* label = new QLabel(title);
@@ -130,7 +131,7 @@ void EquipmentDialog::build() {
     place(tr("Masses &added to any load"), m_added, 1, 1);
     auto* below = new QFormLayout;
     below->addRow(tr("&Ceiling"), m_ceiling);
-    m_ceiling->setPlaceholderText(tr("none: the heaviest load that may be used"));
+    setHint(*m_ceiling, tr("none: the heaviest load that may be used"));
     below->addRow(tr("No&te"), m_note);
     auto* hint = new QLabel(tr("Masses are kg; write lb behind a number for pounds (45 lb). Both "
                                "are kept exactly. A band counts with the pull you measured."));

@@ -3,6 +3,7 @@
 
 #include "core/answers/published.h"
 #include "ui/edits/valueedits.h"
+#include "ui/parts/roomfor.h"
 #include "ui/words/format.h"
 
 #include <QCheckBox>
@@ -97,13 +98,13 @@ VelocityKind LiftDialog::kind() const {
 void LiftDialog::offerPublished() {
     const auto row = answers::published(utf8(m_name->text().trimmed()), kind());
     m_published = row ? row->mvt : std::nullopt;
-    m_smallestVelocity->setPlaceholderText(
-        row && row->smallestVelocity ? tr("published: %1").arg(number(*row->smallestVelocity, 3))
+    setHint(*m_smallestVelocity, row && row->smallestVelocity
+                                     ? tr("published: %1").arg(number(*row->smallestVelocity, 3))
                                      : QString());
-    m_smallestOneRm->setPlaceholderText(
-        row && row->smallestOneRmPercent
-            ? tr("published: %1 % of the estimate").arg(number(*row->smallestOneRmPercent, 1))
-            : QString());
+    setHint(*m_smallestOneRm,
+            row && row->smallestOneRmPercent
+                ? tr("published: %1 % of the estimate").arg(number(*row->smallestOneRmPercent, 1))
+                : QString());
     const bool untouched = m_mvt->text().isEmpty() || m_mvtIsOffered;
     if (m_id || !untouched)
         return;

@@ -28,7 +28,9 @@ QString keysTable(const QStringList& keys) {
                        "it for one choice."),
         HelpDialog::tr("Alt and an underlined letter go to that control. Tab reaches every "
                        "control, the charts too: on a chart Ctrl+C copies its picture and the menu "
-                       "key opens what else can be done with it.")};
+                       "key opens what else can be done with it."),
+        HelpDialog::tr("Where a table has no room for a column, F4 shows under the chosen row what "
+                       "stands in it, and what else its tip tells; Esc puts it away.")};
     return html + QStringLiteral("</table><p>%1</p>").arg(more.join(QLatin1String("</p><p>")));
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/index.h"
 
+#include "ui/parts/roomfor.h"
 #include "ui/window/framelook.h"
 #include "ui/window/indexrows.h"
 
@@ -51,14 +52,17 @@ void Index::build() {
     m_findLabel->setBuddy(m_find);
     m_find->setObjectName(QStringLiteral("findAthlete"));
     m_find->setAccessibleName(tr("Find an athlete"));
-    m_find->setPlaceholderText(tr("Ctrl+F"));
     m_find->setFrame(false);
     m_find->setAlignment(Qt::AlignRight);
+    setHint(*m_find, tr("Ctrl+F"));
     m_find->installEventFilter(this);
     auto* finding = new QHBoxLayout(m_findBox);
     finding->setContentsMargins(frameMargin, 4, frameMargin, 4);
     finding->addWidget(m_findLabel);
     finding->addWidget(m_find, 1);
+    QSizePolicy keepsRoom = m_findBox->sizePolicy(); // the list stands still from page to page
+    keepsRoom.setRetainSizeWhenHidden(true);
+    m_findBox->setSizePolicy(keepsRoom);
     m_list->setObjectName(QStringLiteral("indexList"));
     m_list->setAccessibleName(tr("Index"));
     m_list->setModel(m_rows);

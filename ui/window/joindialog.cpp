@@ -4,6 +4,7 @@
 #include "core/log/hold.h"
 #include "core/meetings/joining.h"
 #include "core/model/errors.h"
+#include "ui/parts/roomfor.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 
@@ -79,7 +80,7 @@ void JoinDialog::build() {
         form->addRow(QString(), hintUnder(below, field));
     };
     m_address->setObjectName(QStringLiteral("storeAddress"));
-    m_address->setPlaceholderText(QStringLiteral("postgresql://LOGIN@HOST/DATABASE"));
+    setHint(*m_address, QStringLiteral("postgresql://LOGIN@HOST/DATABASE"));
     add(tr("A&ddress"), m_address,
         tr("As PostgreSQL's programs take it. No password stands in it: passwords are looked for "
            "in ~/.pgpass or in PGPASSWORD."));

@@ -2,6 +2,7 @@
 #include "ui/window/namecombo.h"
 
 #include "ui/parts/fingers.h"
+#include "ui/parts/roomfor.h"
 #include "ui/window/framelook.h"
 
 #include <QAbstractItemView>
@@ -68,7 +69,7 @@ void NameCombo::setNames(NameSource source) {
         setCurrentIndex(at >= 0 ? at : (count() > 0 ? 0 : -1));
     }
     setEnabled(count() > 0);
-    lineEdit()->setPlaceholderText(count() > 0 ? tr("type to find") : tr("none yet"));
+    setHint(*lineEdit(), count() > 0 ? tr("type to find") : tr("none yet"));
     if (chosen() != m_last) {
         m_last = chosen();
         Q_EMIT chosenChanged();

@@ -5,6 +5,7 @@
 // line, or in one above it where it has none of its own, or no room.
 #pragma once
 
+#include "ui/parts/wrappedpage.h"
 #include "ui/window/pagetable.h"
 
 #include <QEvent>
@@ -40,8 +41,8 @@ public:
         QSize least = m_page->minimumSizeHint();
         if (!m_line->isHidden())
             least.setWidth(std::max(least.width(), m_line->minimumSizeHint().width()));
-        if (const QLayout* layout = m_page->layout(); layout && layout->hasHeightForWidth())
-            least.setHeight(layout->minimumHeightForWidth(std::max(width(), least.width())));
+        least.setHeight(
+            wrappedHeight(m_page->layout(), std::max(width(), least.width()), least.height()));
         return least + QSize(0, lineHeight());
     }
 

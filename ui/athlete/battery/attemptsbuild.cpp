@@ -3,6 +3,7 @@
 #include "ui/athlete/battery/attemptsview.h"
 #include "ui/parts/fingers.h"
 #include "ui/parts/fold.h"
+#include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/undoableedit.h"
 
@@ -69,7 +70,7 @@ QWidget* AttemptsView::buildContext() {
     addNamed(layout, tr("Techni&que"), m_technique, 1);
     m_place = new QLineEdit;
     m_notComparable = new QLineEdit;
-    m_notComparable->setPlaceholderText(tr("a reason, and this day is read against no other"));
+    setHint(*m_notComparable, tr("a reason, and this day is read against no other"));
     addNamed(second, tr("Place"), m_place, 1);
     addNamed(second, tr("Not comparable, because"), m_notComparable, 3);
     return row;

@@ -21,7 +21,7 @@ namespace slopebook::ui {
 BatteryPage::BatteryPage(Logbook& logbook, Clock clock, QWidget* parent)
     : TaskPage(parent), m_logbook(logbook), m_clock(clock),
       m_attempts(new AttemptsView(logbook, std::move(clock))),
-      m_beforeAfter(new BeforeAfterView(logbook)), m_tabs(new QTabWidget) {
+      m_beforeAfter(new BeforeAfterView(logbook)), m_tabs(new StripTabs) {
     m_tabs->addTab(m_beforeAfter, tr("Before and after")); // the answer first
     m_tabs->addTab(m_attempts, tr("Attempts of a session"));
     m_controls = new QStackedWidget;

@@ -67,7 +67,7 @@ QBoxLayout* HistoryPage::buildTop() {
     m_whose->setCurrentIndex(EverythingOf);
     m_whose->setAccessibleName(tr("Whose sessions"));
     m_whose->setObjectName(u"whose"_s);
-    m_find->setPlaceholderText(tr("date, block, lift, device, note"));
+    setHint(*m_find, tr("date, block, lift, device, note"));
     m_find->setClearButtonEnabled(true);
     fitPlaceholder(*m_find);
     m_find->setAccessibleName(tr("Find a session"));

@@ -25,7 +25,7 @@ QSize MatrixHead::sizeHint() const {
     if (orientation() == Qt::Horizontal) {
         const int least = fingersFit() ? fingerSize : 0;
         return {QHeaderView::sizeHint().width(),
-                std::max(static_cast<int>(matrixHeadHeight(pen)), least)};
+                std::max(static_cast<int>(matrixHeadHeight(m_model.figure(), pen)), least)};
     }
     const int wanted = static_cast<int>(std::ceil(measureWidth(m_model.figure(), pen)));
     return {std::min(wanted, m_most), QHeaderView::sizeHint().height()};

@@ -19,15 +19,19 @@ struct MatrixPen {
 };
 MatrixPen matrixPen(const look::Ground& ground, const QFont& body);
 
-/// Height of a row, and of the blocks' heads.
+/// Height of a row, and of the blocks' heads: where there are bars with a line for their scale.
 double matrixRowHeight(const MatrixPen& pen);
-double matrixHeadHeight(const MatrixPen& pen);
+double matrixHeadHeight(const MatrixFigure& figure, const MatrixPen& pen);
 /// Width of the measures' column, and of a block's at its best and at its least.
 double measureWidth(const MatrixFigure& figure, const MatrixPen& pen);
 /// whole: with what another block says of it under its reading.
 double blockWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen,
                   bool whole = true);
 double leastBlockWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen);
+
+/// Whether a block's column of that width has room for its bars, where it has any: else its figures
+/// and readings stand alone.
+bool hasBars(const MatrixFigure& figure, std::size_t block, double width, const MatrixPen& pen);
 
 void paintMeasure(QPainter& painter, const QRectF& box, const MatrixMeasureFigure& measure,
                   const MatrixPen& pen);

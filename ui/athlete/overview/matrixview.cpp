@@ -197,7 +197,7 @@ void MatrixView::fitColumns() {
 QSizeF MatrixView::paperSize() const {
     QFont font = page::pageFont(charts::paperTextSize);
     const MatrixPen pen = matrixPen(look::paperGround(), font);
-    return {560, matrixHeadHeight(pen) +
+    return {560, matrixHeadHeight(figure(), pen) +
                      matrixRowHeight(pen) * static_cast<double>(figure().measures.size()) + 8};
 }
 
@@ -212,7 +212,7 @@ void MatrixView::paintPaper(QPainter& painter, const QRectF& target, const QSize
     const MatrixColumns columns = matrixColumns(figure(), points.width() - 8, pen);
     QPointF at(4, 4);
     paintMatrixHead(painter, at, figure(), columns, pen);
-    at.ry() += matrixHeadHeight(pen);
+    at.ry() += matrixHeadHeight(figure(), pen);
     for (std::size_t row = 0; row < figure().measures.size(); ++row) {
         paintMatrixRow(painter, at, matrixRowHeight(pen), figure(), row, columns, pen);
         at.ry() += matrixRowHeight(pen);

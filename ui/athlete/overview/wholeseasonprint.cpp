@@ -76,7 +76,7 @@ void addMatrix(Flow& flow, const MatrixFigure& figure, const QFont& font) {
     const MatrixPen pen = matrixPen(look::paperGround(), font);
     const MatrixColumns columns = matrixColumns(figure, flow.width(), pen);
     const auto whole = std::make_shared<const MatrixFigure>(figure);
-    page::Block head{.height = matrixHeadHeight(pen),
+    page::Block head{.height = matrixHeadHeight(figure, pen),
                      .paint = [whole, columns, pen](QPainter& painter, const QPointF& at) {
                          paintMatrixHead(painter, at, *whole, columns, pen);
                      }};

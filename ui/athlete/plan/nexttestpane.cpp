@@ -4,6 +4,7 @@
 #include "core/answers/nexttestwords.h"
 #include "core/answers/plansummary.h"
 #include "core/model/phrases/questions.h"
+#include "ui/parts/downscroll.h"
 #include "ui/parts/fold.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
@@ -17,7 +18,6 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
-#include <QScrollArea>
 #include <QSpinBox>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -90,11 +90,7 @@ void NextTestPane::build() {
     layout->addWidget(m_settled);
     auto* scroll = new QScrollArea;
     scroll->setAccessibleName(tr("Next test"));
-    scroll->setWidget(inside);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->viewport()->setAutoFillBackground(false);
-    inside->setAutoFillBackground(false);
+    holdInside(*scroll, inside);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(scroll);

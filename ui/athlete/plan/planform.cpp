@@ -4,6 +4,7 @@
 #include "core/answers/share.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/questions.h"
+#include "ui/parts/roomfor.h"
 #include "ui/records/equipmentdialog.h"
 #include "ui/typed/setline.h"
 #include "ui/words/format.h"
@@ -68,14 +69,14 @@ void PlanForm::build() {
     m_from->setText(u"70"_s);
     m_from->setAccessibleName(tr("Aim, from"));
     m_to->setAccessibleName(tr("Aim, to"));
-    m_to->setPlaceholderText(tr("to"));
+    setHint(*m_to, tr("to"));
     m_to->setToolTip(tr("With a second figure: a window from one to the other"));
     m_side->addItem(tr("nearest"), static_cast<int>(answers::Side::Nearest));
     m_side->addItem(tr("at most"), static_cast<int>(answers::Side::Below));
     m_side->addItem(tr("at least"), static_cast<int>(answers::Side::Above));
     m_loss->setText(u"20"_s);
-    m_loss->setPlaceholderText(tr("none"));
-    m_ceiling->setPlaceholderText(tr("the set's own"));
+    setHint(*m_loss, tr("none"));
+    setHint(*m_ceiling, tr("the set's own"));
     m_sets->setRange(1, 20);
     m_sets->setValue(3);
     m_reps->setRange(0, 50);

@@ -52,7 +52,7 @@ void PlanPage::atTheEdge(const Work& work) {
 
 PlanPage::PlanPage(Logbook& logbook, QWidget* parent, Clock clock)
     : TaskPage(parent), m_logbook(logbook), m_clock(std::move(clock)), m_form(new PlanForm),
-      m_tabs(new QTabWidget), m_age(new QLabel), m_sentence(new Sentence), m_chart(new PlanChart),
+      m_tabs(new StripTabs), m_age(new QLabel), m_sentence(new Sentence), m_chart(new PlanChart),
       m_model(new PlanModel(this)), m_cautions(new QLabel), m_borrowed(new QLabel),
       m_next(new NextTestPane), m_relations(new RelationPane) {
     build();

@@ -106,7 +106,8 @@ QFont labelFont(double textSize) {
     return charts::chartFont(textSize, 0.9);
 }
 
-/// What no word may lie on: points, what was seen, whiskers, and the blocks' segments.
+/// What no word may lie on: points, what was seen, whiskers, the blocks' segments, and the edges of
+/// their intervals, which say how far they reach.
 std::vector<QRectF> obstaclesOf(const SeasonLayout& layout, const SeasonData& data) {
     std::vector<QRectF> all;
     const PlotFrame& f = layout.velocity;
@@ -128,6 +129,10 @@ std::vector<QRectF> obstaclesOf(const SeasonLayout& layout, const SeasonData& da
         if (const auto box = mean ? segmentBox(layout, *mean) : std::nullopt) {
             const double y = f.yOf(mean->value);
             all.emplace_back(box->left(), y - 2, box->width(), 4);
+            for (const double edge : {box->top(), box->bottom()})
+                all.emplace_back(box->left(), edge - 1, box->width(), 2);
+            for (const double edge : {box->left(), box->right()})
+                all.emplace_back(edge - 1, box->top(), 2, box->height());
         }
     return all;
 }

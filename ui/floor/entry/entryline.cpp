@@ -4,6 +4,7 @@
 #include "core/answers/ladder.h"
 #include "core/answers/turnwords.h"
 #include "ui/floor/entry/setwords.h"
+#include "ui/parts/roomfor.h"
 #include "ui/words/format.h"
 #include "ui/words/readable.h"
 #include "ui/words/said.h"
@@ -97,10 +98,10 @@ EntryLine::EntryLine(Take take, LoadUnit unit, QWidget* parent)
       m_answer(new QLabel) {
     m_edit->setObjectName(QStringLiteral("setLine"));
     m_edit->setAccessibleName(tr("Set: load, then the reps' speeds"));
-    m_edit->setPlaceholderText(
-        tr("for example %1")
-            .arg(example(unit == LoadUnit::Pounds ? QStringLiteral("135 0.92 0.90 0.88")
-                                                  : QStringLiteral("60 0.92 0.90 0.88"))));
+    setHint(*m_edit,
+            tr("for example %1")
+                .arg(example(unit == LoadUnit::Pounds ? QStringLiteral("135 0.92 0.90 0.88")
+                                                      : QStringLiteral("60 0.92 0.90 0.88"))));
     m_edit->setMaxLength(longestLine);
     m_edit->setClearButtonEnabled(true);
     m_edit->setMinimumHeight(42);

@@ -4,6 +4,7 @@
 #include "core/model/errors.h"
 #include "ui/parts/dayedit.h"
 #include "ui/parts/fingers.h"
+#include "ui/parts/roomfor.h"
 #include "ui/records/devicesdialog.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -313,7 +314,7 @@ void SessionBar::showHead(const SessionHead& head, const Conditions& conditions,
     if (!isTyped(*m_bodyMass))
         m_bodyMass->setText(head.bodyMass ? massText(*head.bodyMass, m_logbook.loadUnit())
                                           : QString());
-    m_bodyMass->setPlaceholderText(QString());
+    setHint(*m_bodyMass, QString());
     m_filling = false;
 }
 
@@ -327,8 +328,7 @@ void SessionBar::showNew() {
         if (session.value.bodyMass)
             lastMass = session.value.bodyMass;
     showHead(head, lastConditions(sessions), false);
-    m_bodyMass->setPlaceholderText(lastMass ? massText(*lastMass, m_logbook.loadUnit())
-                                            : QString());
+    setHint(*m_bodyMass, lastMass ? massText(*lastMass, m_logbook.loadUnit()) : QString());
 }
 
 std::optional<SessionId> SessionBar::start() {

@@ -2,6 +2,7 @@
 #include "ui/floor/entry/setdialog.h"
 
 #include "ui/floor/entry/setwords.h"
+#include "ui/parts/roomfor.h"
 #include "ui/words/format.h"
 
 #include <QCheckBox>
@@ -24,7 +25,7 @@ SetDialog::SetDialog(Logbook& logbook, SetId id, QWidget* parent)
     if (!lifted)
         m_reason = addLine(tr("Not &lifted"), text(set.reason), tr("Why, where you want to say."));
     m_effort = addLine(tr("&RPE"), set.effort ? effortText(*set.effort) : QString());
-    m_effort->setPlaceholderText(tr("1 to 10 in halves, or nothing"));
+    setHint(*m_effort, tr("1 to 10 in halves, or nothing"));
     m_maximum = new QCheckBox(lifted ? tr("a successful true maximum (1RM)")
                                      : tr("a true maximum (1RM) was tried"));
     m_maximum->setChecked(set.trueMaximum);
@@ -43,7 +44,7 @@ SetDialog::Counts SetDialog::addCounts(const QString& label, const QString& what
     layout->addWidget(counts.box);
     layout->addWidget(counts.reason, 1);
     counts.box->setChecked(excluded.empty());
-    counts.reason->setPlaceholderText(tr("reason for leaving it out"));
+    setHint(*counts.reason, tr("reason for leaving it out"));
     // A reason leaves it out; the box takes the reason back, or asks for one.
     connect(counts.reason, &QLineEdit::textEdited, counts.box,
             [counts](const QString& why) { counts.box->setChecked(why.trimmed().isEmpty()); });

@@ -27,7 +27,7 @@ void SessionBar::resizeEvent(QResizeEvent* event) {
 
 QList<QWidget*> SessionBar::saidTwice() const {
     return m_session ? QList<QWidget*>{m_dateCaption, m_date, m_deviceCaption} // called by its day
-                     : QList<QWidget*>{m_dateCaption, m_sessionCaption, m_deviceCaption};
+                     : QList<QWidget*>{m_sessionCaption, m_deviceCaption}; // a day has its caption
 }
 
 int SessionBar::wholePlace() const {

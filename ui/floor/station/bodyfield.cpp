@@ -4,6 +4,7 @@
 #include "core/model/errors.h"
 #include "ui/floor/entry/setwords.h"
 #include "ui/parts/fingers.h"
+#include "ui/parts/roomfor.h"
 #include "ui/typed/loads.h"
 #include "ui/words/format.h"
 
@@ -38,7 +39,7 @@ void BodyField::showMass(std::optional<Mass> known, std::optional<Mass> last, Lo
     m_line->setAccessibleName(tr("Body mass, %1").arg(unitName(unit)));
     m_line->setToolTip(tr("Of this athlete on this day, without what is added"));
     m_line->setText(known ? massText(*known, unit) : QString());
-    m_line->setPlaceholderText(last ? massText(*last, unit) : QString());
+    setHint(*m_line, last ? massText(*last, unit) : QString());
 }
 
 std::optional<Mass> BodyField::typed() const {

@@ -34,7 +34,7 @@ void RosterDialog::build() {
     setWindowTitle(tr("Who is here, %1").arg(dateText(m_roster.day)));
     m_find = new QLineEdit;
     m_find->setObjectName(QStringLiteral("findWho"));
-    m_find->setPlaceholderText(tr("a name; Enter takes the first"));
+    setHint(*m_find, tr("a name; Enter takes the first"));
     fitPlaceholder(*m_find);
     m_found = new QListWidget;
     m_found->setObjectName(QStringLiteral("notHere"));

@@ -39,11 +39,11 @@ void StationPage::build() {
     m_stations->setAccessibleName(tr("Station"));
     m_stations->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     m_stations->setMinimumContentsLength(14);
-    m_new = new QPushButton(tr("Ne&w…"));
+    m_new = new QPushButton;
     m_new->setToolTip(tr("Set up a station: a lift or tests, with their conditions"));
     m_change = new QPushButton(tr("Cha&nge…"));
     m_change->setToolTip(tr("This station: conditions, ladder, turns"));
-    m_who = new QPushButton(tr("Who &is here…"));
+    m_who = new QPushButton;
     m_rotates = new QCheckBox(tr("In t&urn"));
     m_rotates->setToolTip(tr("A set that is written makes it the next one's turn"));
     auto* caption = new QLabel(tr("Stati&on"));

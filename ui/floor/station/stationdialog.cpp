@@ -2,6 +2,7 @@
 #include "ui/floor/station/stationdialog.h"
 
 #include "ui/edits/valueedits.h"
+#include "ui/parts/roomfor.h"
 #include "ui/typed/pieces.h"
 #include "ui/typed/setline.h"
 #include "ui/words/format.h"
@@ -26,7 +27,7 @@ StationDialog::StationDialog(Logbook& logbook, std::optional<StationId> id, QWid
     : FormDialog(logbook, id ? tr("Change station") : tr("New station"), parent), m_id(id) {
     const Station station = id ? stored(logbook.log(), *id) : Station{};
     m_name = addLine(tr("&Name"), text(station.name));
-    m_name->setPlaceholderText(tr("Rack 1"));
+    setHint(*m_name, tr("Rack 1"));
     buildWhat(station);
     buildConditions(station.conditions);
     buildPlan(station);

@@ -170,9 +170,7 @@ void StationPage::refresh(Logbook::What what, SessionId session) {
 }
 
 void StationPage::focusLine() {
-    (m_line->isEnabled() ? static_cast<QWidget*>(m_line)
-     : m_work            ? static_cast<QWidget*>(m_who)
-                         : static_cast<QWidget*>(m_new))
+    (m_line->isEnabled() ? static_cast<QWidget*>(m_line) : static_cast<QWidget*>(m_begin))
         ->setFocus(Qt::ShortcutFocusReason);
 }
 

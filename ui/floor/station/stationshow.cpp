@@ -349,17 +349,23 @@ void StationPage::showNothing() {
     hideSilent();
     m_chart->setData({.unit = m_logbook.loadUnit()});
     m_done->setTable({}, {}, QList<int>{});
-    m_begin->setText(m_work ? tr("Who is here…") : tr("New station…"));
     showParts(false);
     say({}, false);
 }
 
-// Empty, they say nothing: what begins it stands there instead.
+// Empty, they say nothing: what begins it stands there instead, with its key, and nowhere else.
 void StationPage::showParts(bool anybody) {
     for (QWidget* part : std::initializer_list<QWidget*>{m_rosterTable->parentWidget(), m_line,
                                                          m_chart, m_doneTable})
         part->setVisible(anybody);
-    m_begin->setVisible(!anybody);
+    const auto place = [](QPushButton& button, bool there, const QString& words) {
+        button.setVisible(there);
+        button.setText(there ? words : QString());
+    };
+    const QString setUp = tr("Ne&w…"), who = tr("Who &is here…");
+    place(*m_new, anybody || m_work, setUp);
+    place(*m_who, anybody || !m_work, who);
+    place(*m_begin, !anybody, m_work ? who : setUp);
 }
 
 void StationPage::say(const QString& words, bool problem) {

@@ -5,6 +5,7 @@
 #include "core/answers/squadsummary.h"
 #include "core/log/snapshot.h"
 #include "core/model/phrases/questions.h"
+#include "ui/parts/fold.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
 #include "ui/parts/wayon.h"
@@ -141,8 +142,16 @@ void SquadPage::build() {
     layout->addWidget(m_way = new WayOn(*this, Place::Session));
     layout->addWidget(m_counts);
     layout->addWidget(split, 1);
-    layout->addWidget(m_notes);
+    layout->addWidget(m_notesFold =
+                          new SourcesFold(m_notes, tr("To beware of, and where this comes from")));
     layout->addLayout(buttons);
+}
+
+void SquadPage::resizeEvent(QResizeEvent* event) {
+    PaperTask::resizeEvent(event);
+    constexpr int lines = 40; // of text, from which on the picture keeps its room beside them
+    if (!m_foldedByHand)
+        m_notesFold->button()->setOpen(height() >= lines * fontMetrics().height());
 }
 
 void SquadPage::connectParts() {
@@ -164,6 +173,7 @@ void SquadPage::connectParts() {
         showNothing(why);
     });
     connect(m_stop, &QPushButton::clicked, &m_job, &Job::stop);
+    connect(m_notesFold->button(), &QToolButton::clicked, this, [this] { m_foldedByHand = true; });
     connect(m_part, &QComboBox::activated, this, &SquadPage::showPart);
     connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex& index) {
@@ -292,7 +302,7 @@ void SquadPage::fillParts() {
     for (QPushButton* button : {m_preview, m_print, m_pdf})
         button->setEnabled(true);
     m_notes->setText(squadNotes(*m_squad, m_logbook.loadUnit()).join(u' '));
-    m_notes->show();
+    m_notesFold->show();
     showPart(m_part->currentIndex());
 }
 
@@ -328,7 +338,7 @@ void SquadPage::showNothing(const QString& why, const QString& inPlace) {
     m_sentence->show();
     m_counts->clear();
     m_chart->setSpokenText(why);
-    m_notes->hide();
+    m_notesFold->hide();
     for (QPushButton* button : {m_preview, m_print, m_pdf, m_open, m_compare})
         button->setEnabled(false);
 }

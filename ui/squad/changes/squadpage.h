@@ -23,6 +23,7 @@ class QTableView;
 namespace slopebook::ui {
 
 class Sentence;
+class SourcesFold;
 class WayOn;
 
 class PeriodChooser;
@@ -50,6 +51,9 @@ public:
     void paceWork(std::function<void()> pace) { m_pace = std::move(pace); }
     /// Whether the squad is being compared just now.
     bool working() const { return m_job.running(); }
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     QWidget* buildChoices();
@@ -89,6 +93,8 @@ private:
     WayOn* m_way; ///< where tests that are missing are typed
     QLabel* m_counts;
     QLabel* m_notes;
+    SourcesFold* m_notesFold;    ///< closed in a low window, where they would be half of the page
+    bool m_foldedByHand = false; ///< then it stays as it is
     SquadForestChart* m_chart;
     TextTable* m_table;
     QTableView* m_view;

@@ -15,7 +15,7 @@ namespace slopebook::ui {
 
 NoisePage::NoisePage(Logbook& logbook, QWidget* parent)
     : TaskPage(parent), m_noise(new NoiseView(logbook)), m_agreement(new AgreementView(logbook)) {
-    auto* tabs = new QTabWidget;
+    auto* tabs = new StripTabs;
     tabs->addTab(m_noise, tr("From &repeat tests"));
     tabs->addTab(m_agreement, tr("&Between devices"));
     m_strip = new QHBoxLayout;
