@@ -3,16 +3,16 @@
 
 #include "core/answers/figures.h"
 #include "core/answers/method.h"
+#include "core/answers/readingwords.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace slopebook::answers {
 
 namespace {
 
-constexpr int againstDecimals = 2;
+constexpr int againstDecimals = saidSpeedDecimals;
 constexpr std::size_t fewestShared = 2;
 
 std::vector<const ChangeAt*> liftedOnBoth(const Comparison& c) {
@@ -78,14 +78,12 @@ void addReadings(std::vector<Words>& told, const std::vector<const ChangeAt*>& l
                                   : say("clear at %1", massesOf(clear)));
     if (!held.empty())
         told.push_back(all(held) ? say("held at all of them") : say("held at %1", massesOf(held)));
-    // rounded up: what is said is enough at each of them
-    const double from =
-        std::ceil(shows * std::pow(10, againstDecimals) - 1e-9) / std::pow(10, againstDecimals);
+    const Words from = clearFrom(shows, againstDecimals);
     if (!open.empty())
-        told.push_back(all(open) ? say("unclear at all of them: a change is clear from %1 m/s up",
-                                       figure(from, againstDecimals))
-                                 : say("unclear at %1: a change is clear from %2 m/s up",
-                                       massesOf(open), figure(from, againstDecimals)));
+        told.push_back(
+            all(open)
+                ? say("unclear at all of them: a change is clear from %1 m/s up", from)
+                : say("unclear at %1: a change is clear from %2 m/s up", massesOf(open), from));
 }
 
 } // namespace

@@ -276,10 +276,6 @@
         <translation>Schnellste Wiederholung, erwartet: %1</translation>
     </message>
     <message>
-        <source>End the set at %1, or at %2 % of the day&apos;s own fastest rep</source>
-        <translation>Satz beenden bei %1 oder bei %2 % der schnellsten Wiederholung des Tages</translation>
-    </message>
-    <message>
         <source>Set</source>
         <translation>Satz</translation>
     </message>
@@ -1749,10 +1745,6 @@
         <translation>Geschätztes 1RM</translation>
     </message>
     <message>
-        <source>smallest that matters %1</source>
-        <translation>kleinste bedeutsame %1</translation>
-    </message>
-    <message>
         <source>Reach (heaviest load / estimate)</source>
         <translation>Reichweite (schwerste Last / Schätzung)</translation>
     </message>
@@ -1819,6 +1811,14 @@
     <message>
         <source>%1: notes on the comparison</source>
         <translation>%1: Anmerkungen zum Vergleich</translation>
+    </message>
+    <message>
+        <source>Smallest change that matters</source>
+        <translation>Kleinste bedeutsame Änderung</translation>
+    </message>
+    <message>
+        <source>no reading: lacks the days&apos; noise</source>
+        <translation>kein Befund: ohne die Streuung der Tage</translation>
     </message>
 </context>
 <context>
@@ -4325,10 +4325,6 @@
         <translation>So gekennzeichnete Anteile am 1RM stammen aus: %1, nicht aus der eigenen Geraden dieses Athleten. Menschen sind verschieden</translation>
     </message>
     <message>
-        <source>of %1 athletes about %2 can be expected to read better or worse by chance alone</source>
-        <translation>Von %1 Athleten dürften etwa %2 allein durch Zufall als besser oder schlechter befunden werden</translation>
-    </message>
-    <message>
         <source>some were measured with two devices: part of their change may be the devices&apos;</source>
         <translation>Einige wurden mit zwei Messgeräten gemessen: Ein Teil ihrer Änderung kann von den Messgeräten stammen</translation>
     </message>
@@ -4805,10 +4801,6 @@
         <translation>das Mittel aus %1 späteren Tests an verschiedenen Tagen würde es klären</translation>
     </message>
     <message>
-        <source>the earlier test was done once: from now on %1 tests before and %1 after would settle such a change</source>
-        <translation>der frühere Test wurde nur einmal gemacht: Von jetzt an würden %1 Tests vorher und %1 nachher eine solche Änderung klären</translation>
-    </message>
-    <message>
         <source>the change may lie between none and that: do one more later test</source>
         <translation>die Änderung kann zwischen keiner und dieser liegen: noch einen späteren Test machen</translation>
     </message>
@@ -5167,10 +5159,6 @@
     <message>
         <source>%1 tests after the block, on separate days, make it 80 %</source>
         <translation>%1 Tests nach dem Block, an verschiedenen Tagen, machen daraus 80 %</translation>
-    </message>
-    <message>
-        <source>no number of later tests makes it 80 %, for the earlier test was done once: from now on test %1 times before and after</source>
-        <translation>keine Zahl späterer Tests macht daraus 80 %, denn der frühere Test wurde nur einmal gemacht: von jetzt an vorher und nachher je %1-mal testen</translation>
     </message>
     <message>
         <source>not even 20 tests on each side make it 80 %</source>
@@ -5721,10 +5709,6 @@
         <translation>Weder vorher noch nachher wurde ein Test der Batterie gemacht.</translation>
     </message>
     <message>
-        <source>* in the chart: under other conditions, or extrapolated.</source>
-        <translation>* im Diagramm: unter anderen Bedingungen oder extrapoliert.</translation>
-    </message>
-    <message>
         <source>&gt; m: by more than the smallest change that matters.</source>
         <translation>&gt; m: um mehr als die kleinste bedeutsame Änderung.</translation>
     </message>
@@ -6137,14 +6121,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>keine Zahl in %1, von der aus zu zählen wäre</translation>
     </message>
     <message>
-        <source>Mean change of %1 athletes %2 (%3 to %4): %5. Beyond their own noise their changes differ by an SD of %6.</source>
-        <translation>Mittlere Änderung von %1 Athleten %2 (%3 bis %4): %5. Über ihre eigene Streuung hinaus unterscheiden sich ihre Änderungen mit einer SD von %6.</translation>
-    </message>
-    <message>
-        <source>Mean change of %1 athletes %2 (%3 to %4): %5. Their changes differ by no more than their own noise.</source>
-        <translation>Mittlere Änderung von %1 Athleten %2 (%3 bis %4): %5. Ihre Änderungen unterscheiden sich nicht mehr, als ihre eigene Streuung erklärt.</translation>
-    </message>
-    <message>
         <source>Which column is the date, or which day is it for all rows?</source>
         <translation>Welche Spalte ist das Datum, oder welcher Tag gilt für alle Zeilen?</translation>
     </message>
@@ -6219,18 +6195,6 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>by the log&apos;s own maxima; the line reads %1</source>
         <translation>nach den Maxima des Protokolls selbst; die Gerade ergibt %1</translation>
-    </message>
-    <message>
-        <source>reach %1, extrapolated very far</source>
-        <translation>Reichweite %1, sehr weit extrapoliert</translation>
-    </message>
-    <message>
-        <source>reach %1, extrapolated far</source>
-        <translation>Reichweite %1, weit extrapoliert</translation>
-    </message>
-    <message>
-        <source>reach %1</source>
-        <translation>Reichweite %1</translation>
     </message>
     <message>
         <source>MVT %1</source>
@@ -6377,28 +6341,8 @@ liegt über dem geschätzten 1RM</translation>
         <translation>%1 war am %2 nicht möglich</translation>
     </message>
     <message>
-        <source>Of a block or a stretch of days all sessions are made one, of a date the nearest that makes a line stands. Readings hold day-to-day noise; rows go better, worse, held, unclear, and by size in each. Drawn to all: as much of an athlete&apos;s change as noise would not give, between it and the mean.</source>
-        <translation>Von einem Block oder einer Folge von Tagen werden alle Einheiten zu einer gemittelt, von einem Datum gilt die nächstgelegene Einheit, die eine Gerade ergibt. Die Befunde enthalten die Tag-zu-Tag-Streuung; die Zeilen gehen besser, schlechter, gehalten, unklar, und darin nach Größe. Zu allen gezogen: so viel von der Änderung eines Athleten, wie die Streuung allein nicht ergäbe, zwischen ihr und dem Mittel.</translation>
-    </message>
-    <message>
         <source>planned: %1</source>
         <translation>geplant: %1</translation>
-    </message>
-    <message>
-        <source>counted in the log: 1 session</source>
-        <translation>im Protokoll gezählt: 1 Einheit</translation>
-    </message>
-    <message>
-        <source>counted in the log: %1 sessions</source>
-        <translation>im Protokoll gezählt: %1 Einheiten</translation>
-    </message>
-    <message>
-        <source>counted in the log: %1 a week (1 session in %2 weeks)</source>
-        <translation>im Protokoll gezählt: %1 pro Woche (1 Einheit in %2 Wochen)</translation>
-    </message>
-    <message>
-        <source>counted in the log: %1 a week (%2 sessions in %3 weeks)</source>
-        <translation>im Protokoll gezählt: %1 pro Woche (%2 Einheiten in %3 Wochen)</translation>
     </message>
     <message>
         <source>up to %1</source>
@@ -7673,10 +7617,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>eine unter der Kennung dessen, worum es geht</translation>
     </message>
     <message>
-        <source>Lift %1; end a set at %2 m/s, %3 % under the expected %4 m/s.</source>
-        <translation>Hebe %1; beende einen Satz bei %2 m/s, %3 % unter den erwarteten %4 m/s.</translation>
-    </message>
-    <message>
         <source>Lift %1; no stop speed: it would lie under the MVT.</source>
         <translation>Hebe %1; keine Stopp-Geschwindigkeit: sie läge unter der MVT.</translation>
     </message>
@@ -8009,10 +7949,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>von %1 zu %2 (%3): %4</translation>
     </message>
     <message>
-        <source>Over all that was asked %1 of %2 readings are better or worse; chance alone gives %3.</source>
-        <translation>Über alles Gefragte sind %1 von %2 Befunden besser oder schlechter; der Zufall allein gibt %3.</translation>
-    </message>
-    <message>
         <source>Due: not tested since the running block began, or not for over %1 weeks, or over a week longer ago than most of the others; or never, where most of the others were lately.</source>
         <translation>Fällig: seit Beginn des laufenden Blocks nicht getestet, oder seit über %1 Wochen nicht, oder über eine Woche länger nicht als die meisten anderen; oder noch nie, wo die meisten anderen es vor Kurzem wurden.</translation>
     </message>
@@ -8037,10 +7973,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>%1 wurden an dem Tag gehoben: Weniger ist sein Maximum nicht</translation>
     </message>
     <message>
-        <source>%1; clear from %2 units</source>
-        <translation>%1; klar ab dem %2-Fachen</translation>
-    </message>
-    <message>
         <source>%1 was lifted that day and %2 was not: that day&apos;s max lies between</source>
         <translation>%1 an diesem Tag geschafft, %2 nicht: das Maximum dieses Tages liegt dazwischen</translation>
     </message>
@@ -8051,10 +7983,6 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>RPE is read by how its own days differ, and no two days of a block do</source>
         <translation>RPE wird an den Unterschieden der eigenen Tage gemessen, und keine zwei Tage eines Blocks unterscheiden sich</translation>
-    </message>
-    <message>
-        <source>%1 was tested %2 than %3, all or some of it: part of a change may be their doing</source>
-        <translation>%1 wurde, ganz oder zum Teil, anders getestet als %3 (%2): Ein Teil einer Änderung kann daran liegen</translation>
     </message>
     <message>
         <source>estimated 1RM: a true change of %1 is seen with a chance of %2, no change with %3</source>
@@ -8155,6 +8083,174 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>The rule of thumb is of days alone; beside a reading stands its own figure. Where blocks are read, their days count as repeats too, and the noise is a little other.</source>
         <translation>Die Faustregel gilt für die Tage allein; neben einem Befund steht sein eigener Wert. Wo Blöcke gelesen werden, zählen auch ihre Tage als Wiederholungen, und die Streuung ist ein wenig anders.</translation>
+    </message>
+    <message>
+        <source>of %1 athletes about %2 can be expected to read better or worse by chance alone, at any one load</source>
+        <translation>Von %1 Athleten dürften an jeder einzelnen Last etwa %2 allein durch Zufall als besser oder schlechter befunden werden</translation>
+    </message>
+    <message>
+        <source>the earlier test was done once and cannot be done again: %1 tests before and %1 after would have settled it, and in the next block so many at its start and at its end would settle such a change</source>
+        <translation>der frühere Test wurde einmal gemacht und lässt sich nicht nachholen: %1 Tests vorher und %1 nachher hätten es geklärt, und im nächsten Block würden so viele an seinem Anfang und an seinem Ende eine solche Änderung klären</translation>
+    </message>
+    <message>
+        <source>lifted up to %1 % of it (reach %2), extrapolated very far</source>
+        <translation>gehoben bis %1 % davon (Reichweite %2), sehr weit extrapoliert</translation>
+    </message>
+    <message>
+        <source>lifted up to %1 % of it (reach %2), extrapolated far</source>
+        <translation>gehoben bis %1 % davon (Reichweite %2), weit extrapoliert</translation>
+    </message>
+    <message>
+        <source>lifted up to %1 % of it (reach %2)</source>
+        <translation>gehoben bis %1 % davon (Reichweite %2)</translation>
+    </message>
+    <message>
+        <source>*: under other conditions than before</source>
+        <translation>*: unter anderen Bedingungen als vorher</translation>
+    </message>
+    <message>
+        <source>°: under the same conditions</source>
+        <translation>°: unter denselben Bedingungen</translation>
+    </message>
+    <message>
+        <source>†: drawn beyond the loads lifted</source>
+        <translation>†: über die gehobenen Lasten hinaus gezogen</translation>
+    </message>
+    <message>
+        <source>‡: within the loads lifted</source>
+        <translation>‡: innerhalb der gehobenen Lasten</translation>
+    </message>
+    <message>
+        <source>All under other conditions than before</source>
+        <translation>Alle unter anderen Bedingungen als vorher</translation>
+    </message>
+    <message>
+        <source>Under other conditions than before: all but those marked °</source>
+        <translation>Unter anderen Bedingungen als vorher: alle außer denen mit °</translation>
+    </message>
+    <message>
+        <source>All drawn beyond the loads lifted</source>
+        <translation>Alle über die gehobenen Lasten hinaus gezogen</translation>
+    </message>
+    <message>
+        <source>Drawn beyond the loads lifted: all but those marked ‡</source>
+        <translation>Über die gehobenen Lasten hinaus gezogen: alle außer denen mit ‡</translation>
+    </message>
+    <message>
+        <source>in the chart %1</source>
+        <translation>im Diagramm %1</translation>
+    </message>
+    <message>
+        <source>Of a block or a stretch of days all sessions are made one, of a date the nearest that makes a line stands. Readings hold day-to-day noise; rows go better, worse, held, unclear, and by size in each. Drawn to all: an athlete&apos;s change moved towards the mean of all, the further the more of it the noise of tests may be.</source>
+        <translation>Von einem Block oder einer Folge von Tagen werden alle Einheiten zu einer gemittelt, von einem Datum gilt die nächstgelegene Einheit, die eine Gerade ergibt. Die Befunde enthalten die Tag-zu-Tag-Streuung; die Zeilen gehen besser, schlechter, gehalten, unklar, und darin nach Größe. Zu allen gezogen: die Änderung eines Athleten, zum Mittel aller hin verschoben, umso weiter, je mehr von ihr Streuung der Tests sein kann.</translation>
+    </message>
+    <message>
+        <source>Lift %1; %2</source>
+        <translation>Hebe %1; %2</translation>
+    </message>
+    <message>
+        <source>slower at all %1 loads, by %2 m/s</source>
+        <translation>an allen %1 Lasten langsamer, um %2 m/s</translation>
+    </message>
+    <message>
+        <source>faster at all %1 loads, by %2 m/s</source>
+        <translation>an allen %1 Lasten schneller, um %2 m/s</translation>
+    </message>
+    <message>
+        <source>faster at %1 of %2 loads, by %3 to %4 m/s</source>
+        <translation>an %1 von %2 Lasten schneller, um %3 bis %4 m/s</translation>
+    </message>
+    <message>
+        <source>clear at all of them</source>
+        <translation>klar an allen</translation>
+    </message>
+    <message>
+        <source>clear at %1</source>
+        <translation>klar an %1</translation>
+    </message>
+    <message>
+        <source>held at all of them</source>
+        <translation>gehalten an allen</translation>
+    </message>
+    <message>
+        <source>held at %1</source>
+        <translation>gehalten an %1</translation>
+    </message>
+    <message>
+        <source>unclear at all of them: a change is clear from %1 m/s up</source>
+        <translation>unklar an allen: Eine Änderung ist klar ab %1 m/s</translation>
+    </message>
+    <message>
+        <source>unclear at %1: a change is clear from %2 m/s up</source>
+        <translation>unklar an %1: Eine Änderung ist klar ab %2 m/s</translation>
+    </message>
+    <message>
+        <source>Not comparable with %1: %2.</source>
+        <translation>Mit %1 nicht vergleichbar: %2.</translation>
+    </message>
+    <message>
+        <source>Against %1, %2: %3</source>
+        <translation>Gegen %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>tested %1</source>
+        <translation>getestet %1</translation>
+    </message>
+    <message>
+        <source>end a set %1 % under the day&apos;s fastest rep: at %2 m/s if that is the expected %3 m/s</source>
+        <translation>Satz beenden %1 % unter der schnellsten Wiederholung des Tages: bei %2 m/s, wenn diese die erwarteten %3 m/s hat</translation>
+    </message>
+    <message>
+        <source>in this log 1 session with sets or tests</source>
+        <translation>in diesem Protokoll 1 Einheit mit Sätzen oder Tests</translation>
+    </message>
+    <message>
+        <source>in this log %1 sessions with sets or tests</source>
+        <translation>in diesem Protokoll %1 Einheiten mit Sätzen oder Tests</translation>
+    </message>
+    <message>
+        <source>in this log 1 session with sets or tests, in %1 weeks</source>
+        <translation>in diesem Protokoll 1 Einheit mit Sätzen oder Tests, in %1 Wochen</translation>
+    </message>
+    <message>
+        <source>in this log %1 sessions with sets or tests, in %2 weeks</source>
+        <translation>in diesem Protokoll %1 Einheiten mit Sätzen oder Tests, in %2 Wochen</translation>
+    </message>
+    <message>
+        <source>in this log 1 session with sets or tests, in %1 weeks: %2 a week</source>
+        <translation>in diesem Protokoll 1 Einheit mit Sätzen oder Tests, in %1 Wochen: %2 pro Woche</translation>
+    </message>
+    <message>
+        <source>in this log %1 sessions with sets or tests, in %2 weeks: %3 a week</source>
+        <translation>in diesem Protokoll %1 Einheiten mit Sätzen oder Tests, in %2 Wochen: %3 pro Woche</translation>
+    </message>
+    <message>
+        <source>%1 was tested %2 than %3, all or some of it: part of a change may be its doing</source>
+        <translation>%1 wurde, ganz oder zum Teil, anders getestet als %3 (%2): Ein Teil einer Änderung kann daran liegen</translation>
+    </message>
+    <message>
+        <source>all or some of %1 was tested under other conditions than %2 (%3): part of a change may be their doing</source>
+        <translation>%1 wurde, ganz oder zum Teil, unter anderen Bedingungen getestet als %2 (%3): Ein Teil einer Änderung kann daran liegen</translation>
+    </message>
+    <message>
+        <source>Better or worse in something: %1 of %2 athletes (%3 of %4 readings; those of one athlete go together). Chance alone gives at most %5 such athletes.</source>
+        <translation>In irgendetwas besser oder schlechter: %1 von %2 Athleten (%3 von %4 Befunden; die eines Athleten gehören zusammen). Der Zufall allein gibt höchstens %5 solche Athleten.</translation>
+    </message>
+    <message>
+        <source>Mean change of %1 athletes %2 (%3 to %4): %5. With the noise of their own tests taken out, their changes still differ by an SD of %6.</source>
+        <translation>Mittlere Änderung von %1 Athleten %2 (%3 bis %4): %5. Auch ohne die Streuung ihrer eigenen Tests unterscheiden sich ihre Änderungen noch mit einer SD von %6.</translation>
+    </message>
+    <message>
+        <source>Mean change of %1 athletes %2 (%3 to %4): %5. Their changes differ by no more than the noise of their own tests.</source>
+        <translation>Mittlere Änderung von %1 Athleten %2 (%3 bis %4): %5. Ihre Änderungen unterscheiden sich um nicht mehr als die Streuung ihrer eigenen Tests.</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>no number of later tests makes it 80 %, for the earlier test was done once and cannot be done again: for the next block test %1 times before it and after it</source>
+        <translation>keine Zahl späterer Tests bringt es auf 80 %, denn der frühere Test wurde einmal gemacht und lässt sich nicht nachholen: Für den nächsten Block %1-mal davor und danach testen</translation>
     </message>
 </context>
 <context>
@@ -8278,6 +8374,21 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>&amp;Stop</source>
         <translation>&amp;Abbrechen</translation>
+    </message>
+</context>
+<context>
+    <name>RestOfRow</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1. F4 shows it under the row.</source>
+        <translation>%1. F4 zeigt es unter der Zeile.</translation>
+    </message>
+    <message>
+        <source>F4 shows under a row what has no column here: %1.</source>
+        <translation>F4 zeigt unter einer Zeile, was hier keine Spalte hat: %1.</translation>
     </message>
 </context>
 <context>
@@ -8919,16 +9030,16 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Zu allen gezogen</translation>
     </message>
     <message>
-        <source>Drawn to all %1 (%2)</source>
-        <translation>Zu allen gezogen %1 (%2)</translation>
-    </message>
-    <message>
         <source>All (%1)</source>
         <translation>Alle (%1)</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
         <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Drawn to all (moved towards the mean of all by what noise may be): %1 (%2)</source>
+        <translation>Zu allen gezogen (zum Mittel aller hin verschoben um das, was Streuung sein kann): %1 (%2)</translation>
     </message>
 </context>
 <context>
@@ -10183,10 +10294,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Lastgrenze</translation>
     </message>
     <message>
-        <source>Sessions</source>
-        <translation>Einheiten</translation>
-    </message>
-    <message>
         <source>Missing</source>
         <translation>Entfallen</translation>
     </message>
@@ -10213,10 +10320,6 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Not possible, and why</source>
         <translation>Nicht möglich, und der Grund</translation>
-    </message>
-    <message>
-        <source>Sessions a week</source>
-        <translation>Pro Woche</translation>
     </message>
     <message>
         <source>Trained</source>
@@ -10251,12 +10354,24 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Deckel auf einem Block: eine Lastgrenze.</translation>
     </message>
     <message>
-        <source>Marks: sessions of %1. Hollow: something was not possible. Lid on a block: a load ceiling.</source>
-        <translation>Zeichen: Einheiten von %1. Hohl: etwas war nicht möglich. Deckel auf einem Block: eine Lastgrenze.</translation>
-    </message>
-    <message>
         <source>&amp;Sessions of %1 in it</source>
         <translation>&amp;Einheiten von %1 darin</translation>
+    </message>
+    <message>
+        <source>Planned a week</source>
+        <translation>Geplant pro Woche</translation>
+    </message>
+    <message>
+        <source>In this log</source>
+        <translation>In diesem Protokoll</translation>
+    </message>
+    <message>
+        <source>In this log, %1</source>
+        <translation>In diesem Protokoll, %1</translation>
+    </message>
+    <message>
+        <source>Dots: sessions of %1 in this log, with sets or tests. Hollow: something was not possible. Lid on a block: a load ceiling.</source>
+        <translation>Punkte: Einheiten von %1 in diesem Protokoll, mit Sätzen oder Tests. Hohl: etwas war nicht möglich. Deckel auf einem Block: eine Lastgrenze.</translation>
     </message>
 </context>
 <context>
@@ -10868,6 +10983,18 @@ ein Maximalversuch</translation>
         <source>%1 % (%2) of the estimated 1RM</source>
         <translation>%1 % (%2) des geschätzten 1RM</translation>
     </message>
+    <message>
+        <source>Today beside last time</source>
+        <translation>Heute neben letztem Mal</translation>
+    </message>
+    <message>
+        <source>expected: %1 m/s (%2)</source>
+        <translation>erwartet: %1 m/s (%2)</translation>
+    </message>
+    <message>
+        <source>expected: %1 m/s (up to %2)</source>
+        <translation>erwartet: %1 m/s (bis %2)</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::EquipmentDialog</name>
@@ -11153,8 +11280,8 @@ ein Maximalversuch</translation>
         <translation>Änderung, in Einheiten der kleinsten bedeutsamen Änderung (grau: %1)</translation>
     </message>
     <message>
-        <source>filled: better or worse; *: under other conditions, or extrapolated</source>
-        <translation>gefüllt: besser oder schlechter; *: unter anderen Bedingungen oder extrapoliert</translation>
+        <source>filled: better or worse</source>
+        <translation>gefüllt: besser oder schlechter</translation>
     </message>
 </context>
 <context>
@@ -11209,6 +11336,10 @@ ein Maximalversuch</translation>
     <message>
         <source>&amp;New</source>
         <translation>&amp;Neues</translation>
+    </message>
+    <message>
+        <source>Where a table has no room for a column, F4 shows under the chosen row what stands in it, and what else its tip tells; Esc puts it away.</source>
+        <translation>Wo eine Tabelle für eine Spalte keinen Platz hat, zeigt F4 unter der gewählten Zeile, was darin steht und was ihr Hinweis sonst noch sagt; Esc schließt es.</translation>
     </message>
 </context>
 <context>
@@ -11818,10 +11949,6 @@ ein Maximalversuch</translation>
         <translation>Steigung</translation>
     </message>
     <message>
-        <source>s, m/s</source>
-        <translation>s, m/s</translation>
-    </message>
-    <message>
         <source>R²</source>
         <translation>R²</translation>
     </message>
@@ -11840,10 +11967,6 @@ ein Maximalversuch</translation>
     <message>
         <source>Velocity at zero load</source>
         <translation>Geschwindigkeit bei Last null</translation>
-    </message>
-    <message>
-        <source>Residual SD of the points about the line</source>
-        <translation>Residual-SD der Punkte um die Gerade</translation>
     </message>
     <message>
         <source>Share of the spread that the line explains</source>
@@ -11900,6 +12023,14 @@ ein Maximalversuch</translation>
     <message>
         <source>Line alone, %1</source>
         <translation>Gerade allein, %1</translation>
+    </message>
+    <message>
+        <source>Scatter, m/s</source>
+        <translation>Streuung, m/s</translation>
+    </message>
+    <message>
+        <source>SD (standard deviation) of the points about the line</source>
+        <translation>SD (Standardabweichung) der Punkte um die Gerade</translation>
     </message>
 </context>
 <context>
@@ -14054,6 +14185,10 @@ ein Maximalversuch</translation>
         <source>Nothing compared</source>
         <translation>Nichts verglichen</translation>
     </message>
+    <message>
+        <source>To beware of, and where this comes from</source>
+        <translation>Zu beachten, und woher das kommt</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::StationDialog</name>
@@ -14343,14 +14478,6 @@ ein Maximalversuch</translation>
     <message>
         <source>Goes in with the first set of %1.</source>
         <translation>Kommt mit dem ersten Satz von %1 hinein.</translation>
-    </message>
-    <message>
-        <source>Who is here…</source>
-        <translation>Wer ist da…</translation>
-    </message>
-    <message>
-        <source>New station…</source>
-        <translation>Neue Station…</translation>
     </message>
 </context>
 <context>
