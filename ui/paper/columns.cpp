@@ -242,10 +242,14 @@ private:
 
 std::vector<Column> fitted(std::vector<Column> columns, const std::vector<Cell>& head,
                            const std::vector<std::vector<Cell>>& rows, const QFont& font) {
+    if (columns.empty())
+        return columns;
     const Table table = measuredAll(columns.size(), head, rows, font);
+    columns.back().width += cellGap; // as all others are reckoned
     keepWords(columns, table);
     if (!head.empty()) // what has no head stands by its labels, like others above and below it
         Sharing(columns, table).run();
+    columns.back().width -= cellGap;
     return columns;
 }
 

@@ -7,8 +7,8 @@
 
 namespace slopebook::ui::page {
 
-/// Between the text of a column and the next column.
-constexpr double cellGap = 9;
+/// Between the text of a column and the next column; the last one's goes to the edge.
+constexpr double cellGap = 8;
 
 /// As wide together. No word is broken while another column has room to give, and room goes from
 /// column to column as long as the table grows shorter by it.

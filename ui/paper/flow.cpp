@@ -128,7 +128,7 @@ std::vector<Block> Flow::row(const std::vector<Column>& columns, const std::vect
         const Cell cell = i < cells.size() ? cells[i] : Cell{};
         QFont f = font;
         f.setBold(cell.bold);
-        const double w = columns[i].width - cellGap;
+        const double w = columns[i].width - (i + 1 < columns.size() ? cellGap : 0);
         parts.push_back({left, w, columns[i].alignment, f, cell.quiet, wrapped(cell.text, f, w)});
         most = std::max(most, parts.back().lines.size());
         left += columns[i].width;

@@ -29,9 +29,12 @@ QStringList restOfRow(const QTableView& table, const QModelIndex& row, const QLi
     if (!row.isValid())
         return {};
     QStringList rest = cellsOf(row, columns);
-    for (int column = 0; column < table.model()->columnCount(); ++column)
-        if (!table.isColumnHidden(column))
-            rest << row.siblingAtColumn(column).data(Qt::ToolTipRole).toString();
+    for (int column = 0; column < table.model()->columnCount(); ++column) {
+        const QModelIndex cell = row.siblingAtColumn(column);
+        const QString tip = cell.data(Qt::ToolTipRole).toString();
+        if (!table.isColumnHidden(column) && tip != cell.data().toString())
+            rest << tip;
+    }
     rest.removeAll(QString());
     rest.removeDuplicates();
     return rest;

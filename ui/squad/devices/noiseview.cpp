@@ -66,6 +66,7 @@ void NoiseView::build() {
                             .giving = {atColumn, deviceColumn, liftColumn},
                             .told = {cvColumn, cvLogColumn}});
     m_noiseView->setObjectName(QStringLiteral("noise"));
+    keepLeastHeight(*m_noiseView);
     m_repeatView = textRowTable(m_repeats, tr("Repeat tests used"));
     auto* split = new QSplitter(Qt::Vertical);
     split->setChildrenCollapsible(false);
