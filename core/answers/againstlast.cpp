@@ -82,10 +82,10 @@ void addReadings(std::vector<Words>& told, const std::vector<const ChangeAt*>& l
     const double from =
         std::ceil(shows * std::pow(10, againstDecimals) - 1e-9) / std::pow(10, againstDecimals);
     if (!open.empty())
-        told.push_back(all(open) ? say("unclear at all of them: a change is clear from %1 m/s up",
+        told.push_back(all(open) ? say("unclear at all of them (clear from %1 m/s)",
                                        figure(from, againstDecimals))
-                                 : say("unclear at %1: a change is clear from %2 m/s up",
-                                       massesOf(open), figure(from, againstDecimals)));
+                                 : say("unclear at %1 (clear from %2 m/s)", massesOf(open),
+                                       figure(from, againstDecimals)));
 }
 
 } // namespace
