@@ -80,10 +80,8 @@ void addReadings(std::vector<Words>& told, const std::vector<const ChangeAt*>& l
         told.push_back(all(held) ? say("held at all of them") : say("held at %1", massesOf(held)));
     const Words from = clearFrom(shows, againstDecimals);
     if (!open.empty())
-        told.push_back(
-            all(open)
-                ? say("unclear at all of them: a change is clear from %1 m/s up", from)
-                : say("unclear at %1: a change is clear from %2 m/s up", massesOf(open), from));
+        told.push_back(all(open) ? say("unclear at all of them (clear from %1 m/s)", from)
+                                 : say("unclear at %1 (clear from %2 m/s)", massesOf(open), from));
 }
 
 } // namespace

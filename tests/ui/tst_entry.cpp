@@ -459,7 +459,7 @@ private Q_SLOTS:
                  qPrintable(why->text()));
         // 1.66 - 0.016 x 70, in an interval of its own
         QCOMPARE(share.captured(4), QStringLiteral("0.54"));
-        QVERIFY(share.captured(6).toDouble() > 0.54);
+        QVERIFY(share.captured(6).toDouble() >= 0.54); // the sets lie on a line
         // All of it is slower than last time at 40 and 60 kg (1.12, 0.88), in the comparison's own
         // words, and what may be said of that.
         const auto* against = m_page->findChild<QLabel*>(QStringLiteral("againstLast"));
