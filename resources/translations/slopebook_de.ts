@@ -8177,14 +8177,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>gehalten an %1</translation>
     </message>
     <message>
-        <source>unclear at all of them: a change is clear from %1 m/s up</source>
-        <translation>unklar an allen: Eine Änderung ist klar ab %1 m/s</translation>
-    </message>
-    <message>
-        <source>unclear at %1: a change is clear from %2 m/s up</source>
-        <translation>unklar an %1: Eine Änderung ist klar ab %2 m/s</translation>
-    </message>
-    <message>
         <source>Not comparable with %1: %2.</source>
         <translation>Mit %1 nicht vergleichbar: %2.</translation>
     </message>
@@ -8251,6 +8243,14 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>no number of later tests makes it 80 %, for the earlier test was done once and cannot be done again: for the next block test %1 times before it and after it</source>
         <translation>keine Zahl späterer Tests bringt es auf 80 %, denn der frühere Test wurde einmal gemacht und lässt sich nicht nachholen: Für den nächsten Block %1-mal davor und danach testen</translation>
+    </message>
+    <message>
+        <source>unclear at all of them (clear from %1 m/s)</source>
+        <translation>unklar an allen (klar ab %1 m/s)</translation>
+    </message>
+    <message>
+        <source>unclear at %1 (clear from %2 m/s)</source>
+        <translation>unklar an %1 (klar ab %2 m/s)</translation>
     </message>
 </context>
 <context>
