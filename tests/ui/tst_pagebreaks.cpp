@@ -314,7 +314,7 @@ private Q_SLOTS:
             return bottoms.size();
         };
         QCOMPARE(linesOf(300), std::size_t(3)); // the head, and two rows of a line
-        QCOMPARE(linesOf(20), std::size_t(5));
+        QCOMPARE(linesOf(12), std::size_t(5));
     }
 
     /// Pictures and spaces give way where that saves a page, and not before.
