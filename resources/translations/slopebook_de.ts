@@ -1027,6 +1027,10 @@
         <source>It stands among all readings.</source>
         <translation>Er bleibt unter allen Befunden.</translation>
     </message>
+    <message>
+        <source>Hatched: not comparable.</source>
+        <translation>Schraffiert: nicht vergleichbar.</translation>
+    </message>
 </context>
 <context>
     <name>Menus</name>

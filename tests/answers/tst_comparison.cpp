@@ -413,9 +413,9 @@ void TestComparison::sharesStandWithoutTheirCitation() {
     noise.othersPairs = 2;
     noise.ownShare = 0.4;
     noise.othersShare = 0.25;
-    QCOMPARE(english(sourceOf(noise)), std::string("40 % the athlete's own: 4 repeat tests, 25 % "
-                                                   "this log's: 2 repeat tests, 35 % published, "
-                                                   "not yours"));
+    QCOMPARE(english(sourceOf(noise)),
+             std::string("40 % the athlete's own: 4 repeat tests \u00b7 25 % "
+                         "this log's: 2 repeat tests \u00b7 35 % published, not yours"));
     QCOMPARE(english(citationOf(noise)),
              std::string("published day-to-day noise: A study 2018 (from memory)"));
     noise.ownShare = 0.75; // none of it is published any more

@@ -67,7 +67,7 @@ bool takeTabs(MainWindow& window, const QDir& folder, const QString& page) {
             continue;
         for (int i = 1; i < tabs->count(); ++i) {
             tabs->setCurrentIndex(i);
-            QTest::qWait(200);
+            QTest::qWait(500);
             if (!window.grab().save(
                     folder.filePath(QStringLiteral("%1-%2.png").arg(page).arg(i + 1))))
                 return false;
@@ -137,7 +137,7 @@ int main(int argc, char** argv) {
         window.workspace()->showPage(entry->page);
         if (entry->page == Page::Session && athlete && lift)
             typeLadder(window);
-        QTest::qWait(200);
+        QTest::qWait(500);
         const QString name = QLatin1String(entry->word);
         if (!window.grab().save(folder.filePath(name + QLatin1String(".png"))))
             return 1;

@@ -246,6 +246,29 @@ private Q_SLOTS:
         QVERIFY(painted(CellMark::Held) != painted(CellMark::Unclear));
     }
 
+    /// What stands under the matrix speaks of bars where there are any, whatever the width.
+    void theKeySpeaksOfWhatIsThere() {
+        Folder folder;
+        Logbook book(log::Log::create(folder.path()));
+        WholeSeasonPage page(book);
+        page.show();
+        page.showSeason(askedByHand());
+        const auto key = [&] {
+            for (const QLabel* each : page.findChildren<QLabel*>())
+                if (each->accessibleDescription() == u"What the marks mean"_s)
+                    return each->text();
+            return QString();
+        };
+        bool with = false, without = false;
+        for (const int width : {1400, 380, 1000}) {
+            page.resize(width, 620);
+            QTRY_COMPARE(key().contains(u"Bar: "_s), page.view().hasBars());
+            (page.view().hasBars() ? with : without) = true;
+            QVERIFY(key().contains(u"Hatched: "_s));
+        }
+        QVERIFY(with && without);
+    }
+
     void arrowKeysWalkTheCells() {
         Folder folder;
         Logbook book(log::Log::create(folder.path()));

@@ -14,6 +14,7 @@ namespace slopebook::ui::page {
 namespace {
 
 constexpr double air = cellGap + 1;
+constexpr int seenAtOnce = 3; // lines of a row: beside others of one it is read as a paragraph
 
 /// The words of a cell, px wide each, line by line as they are written.
 struct Measured {
@@ -147,8 +148,8 @@ private:
     /// Columns that have other lines than now.
     using Changed = std::vector<std::pair<std::size_t, std::vector<int>>>;
 
-    /// Lines of the table; among as many, lines of its cells: two columns that wrap in one row give
-    /// way one after the other.
+    /// Lines of the table, of each row those beyond a few counted thrice; among as many, lines of
+    /// its cells: two columns that wrap in one row give way one after the other.
     long heightWith(const Changed& changed) const {
         std::vector<const std::vector<int>*> lines;
         for (const std::vector<int>& each : m_lines)
@@ -162,7 +163,7 @@ private:
                 most = std::max(most, (*each)[row]);
                 ofCells += (*each)[row];
             }
-            ofTable += most;
+            ofTable += most + 2 * std::max(0, most - seenAtOnce);
         }
         return 100'000 * ofTable + ofCells;
     }

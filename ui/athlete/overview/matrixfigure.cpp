@@ -280,7 +280,9 @@ charts::FigureTable matrixTexts(const MatrixFigure& figure) {
     return table;
 }
 
-QString matrixKey(double level) {
+QString matrixKey(double level, bool bars) {
+    if (!bars)
+        return MatrixText::tr("Hatched: not comparable.");
     return MatrixText::tr(
                "Bar: change against the chosen block with its %1 interval, thick %2, which "
                "decides \u201cheld\u201d, in units of what matters; right is better. Grey: too "

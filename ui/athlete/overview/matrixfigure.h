@@ -107,6 +107,6 @@ QString changeWords(const answers::Measure& measure, const answers::CellChange& 
 charts::FigureTable matrixTexts(const MatrixFigure& figure);
 
 /// What hatching, band and bars mean, for under a matrix.
-QString matrixKey(double level);
+QString matrixKey(double level, bool bars);
 
 } // namespace slopebook::ui

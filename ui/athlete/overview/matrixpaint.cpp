@@ -202,6 +202,13 @@ void paintCell(QPainter& painter, const QRectF& box, const MatrixFigure& figure,
     painter.restore();
 }
 
+bool anyBars(const MatrixFigure& figure, std::span<const double> widths, const MatrixPen& pen) {
+    for (std::size_t i = 0; i < widths.size(); ++i)
+        if (hasBars(figure, i, widths[i], pen))
+            return true;
+    return false;
+}
+
 void paintMatrixHead(QPainter& painter, const QPointF& at, const MatrixFigure& figure,
                      const MatrixColumns& columns, const MatrixPen& pen) {
     const double height = matrixHeadHeight(figure, pen);

@@ -8,6 +8,8 @@
 #include <QFont>
 #include <QPainter>
 
+#include <span>
+
 namespace slopebook::ui {
 
 /// What is painted with: the ground, the ordinary font and the smaller one.
@@ -49,6 +51,8 @@ struct MatrixColumns {
     std::vector<double> blocks{}; ///< widths
 };
 MatrixColumns matrixColumns(const MatrixFigure& figure, double width, const MatrixPen& pen);
+/// Whether any of the blocks, of those widths, has its bars.
+bool anyBars(const MatrixFigure& figure, std::span<const double> widths, const MatrixPen& pen);
 /// Heads, and one row: so that a table may go on with its heads on the next page.
 void paintMatrixHead(QPainter& painter, const QPointF& at, const MatrixFigure& figure,
                      const MatrixColumns& columns, const MatrixPen& pen);

@@ -188,10 +188,15 @@ void MatrixView::fitColumns() {
     const int bar = tall > height() ? verticalScrollBar()->sizeHint().width() : 0;
     const double room = width() - m_measures->sizeHint().width() - bar;
     const std::vector<double> wide = sharedOut(shown, room, 1.3, pen);
-    for (std::size_t i = 0; i < wide.size(); ++i)
-        setColumnWidth(
-            static_cast<int>(i),
-            static_cast<int>(std::floor(std::max(wide[i], leastBlockWidth(shown, i, pen)))));
+    std::vector<double> widths;
+    for (std::size_t i = 0; i < wide.size(); ++i) {
+        widths.push_back(std::floor(std::max(wide[i], leastBlockWidth(shown, i, pen))));
+        setColumnWidth(static_cast<int>(i), static_cast<int>(widths.back()));
+    }
+    if (const bool bars = anyBars(shown, widths, pen); bars != m_bars) {
+        m_bars = bars;
+        Q_EMIT barsChanged();
+    }
 }
 
 QSizeF MatrixView::paperSize() const {

@@ -27,6 +27,8 @@ public:
         std::size_t measure = 0, block = 0;
     };
     std::optional<At> current() const;
+    /// Whether the width leaves room for bars beside figures and readings.
+    bool hasBars() const { return m_bars; }
 
     charts::FigureTable figures() const override { return matrixTexts(figure()); }
     void paintPaper(QPainter& painter, const QRectF& target, const QSizeF& points) const override;
@@ -38,6 +40,7 @@ Q_SIGNALS:
     void wayWanted(slopebook::ui::Way way);
     /// The others are to be read against the block of the cell.
     void chosenWanted();
+    void barsChanged();
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -51,6 +54,7 @@ private:
     void fitColumns();
     void fitRows();
 
+    bool m_bars = true;
     MatrixModel m_model;
     MatrixHead* m_blocks;
     MatrixHead* m_measures;

@@ -112,6 +112,8 @@ void WholeSeasonPage::connectParts() {
         fitButtons();
     });
     connect(m_view, &MatrixView::wayWanted, this, &WholeSeasonPage::goTo);
+    connect(m_view, &MatrixView::barsChanged, this, &WholeSeasonPage::showKey,
+            Qt::QueuedConnection);
     const auto readAgainst = [this] {
         if (const auto at = m_view->current())
             choose(at->block);
@@ -181,8 +183,7 @@ void WholeSeasonPage::fillBlocks() {
 
 void WholeSeasonPage::showNotes() {
     const SeasonNotes notes = seasonNotes(*m_shown, m_logbook.loadUnit());
-    m_key->setText(
-        QStringList{matrixKey(m_shown->matrix.level), notes.intervals}.join(u' ').trimmed());
+    showKey();
     const auto fill = [](QLabel* label, QLabel* title, const QStringList& lines) {
         label->setText(lines.join(u'\n'));
         label->setVisible(!lines.isEmpty());
@@ -193,6 +194,14 @@ void WholeSeasonPage::showNotes() {
     fill(m_chance, nullptr, notes.chance);
     fill(m_notes, m_notesTitle, notes.beware);
     fill(m_design, m_designTitle, notes.design);
+}
+
+void WholeSeasonPage::showKey() {
+    if (m_shown)
+        m_key->setText(QStringList{matrixKey(m_shown->matrix.level, m_view->hasBars()),
+                                   seasonNotes(*m_shown, m_logbook.loadUnit()).intervals}
+                           .join(u' ')
+                           .trimmed());
 }
 
 void WholeSeasonPage::choose(std::size_t block) {

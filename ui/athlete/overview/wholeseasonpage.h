@@ -48,6 +48,7 @@ private:
     void reload();
     void fillBlocks();
     void showNotes();
+    void showKey();
     void fitButtons();
     void choose(std::size_t block);
     void goTo(Way way);

@@ -49,7 +49,9 @@ void fillSeason(Flow& flow, const AskedSeason& asked, const MatrixFigure& figure
     flow.leading(figure.sentence, sizedHeadline(flow), 4);
     flow.space(6);
     addMatrix(flow, figure, sized(flow, matrixText));
-    flow.text(matrixKey(figure.level), sized(flow, noteText), 4);
+    const MatrixPen pen = matrixPen(look::paperGround(), sized(flow, matrixText));
+    const bool bars = anyBars(figure, matrixColumns(figure, flow.width(), pen).blocks, pen);
+    flow.text(matrixKey(figure.level, bars), sized(flow, noteText), 4);
     addWholeSeasonNotes(flow, asked, unit);
 }
 

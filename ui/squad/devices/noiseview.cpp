@@ -15,6 +15,7 @@
 
 #include <QCheckBox>
 #include <QHBoxLayout>
+#include <QHeaderView>
 #include <QLabel>
 #include <QSplitter>
 #include <QTableView>
@@ -66,7 +67,6 @@ void NoiseView::build() {
                             .giving = {atColumn, deviceColumn, liftColumn},
                             .told = {cvColumn, cvLogColumn}});
     m_noiseView->setObjectName(QStringLiteral("noise"));
-    keepLeastHeight(*m_noiseView);
     m_repeatView = textRowTable(m_repeats, tr("Repeat tests used"));
     auto* split = new QSplitter(Qt::Vertical);
     split->setChildrenCollapsible(false);
@@ -135,6 +135,8 @@ void NoiseView::reload() {
         for (const int column : {cvColumn, cvLogColumn}) // in the row's tip
             m_noiseView->setColumnHidden(column, true);
         m_noise->setTable(headings, noiseRows(groups, m_logbook.loadUnit()), 4, 10);
+        const int more = 2 * m_noiseView->verticalHeader()->defaultSectionSize(); // rows to compare
+        m_noiseView->setMinimumHeight(leastHeight(*m_noiseView) + more);
         m_repeats->setTable(repeatHeadings(), repeatRows(groups, names), 5, 6);
         const WidthsFirst widths(*m_repeatView); // a log may hold thousands of repeat tests
         m_repeatView->resizeColumnsToContents();
