@@ -359,6 +359,11 @@ const std::vector<Row>& rows() {
          {},
          nullptr,
          "told of the simulation: see Worlds in tests/README.md"},
+        {"better alone, worse alone: unclear where a page reads all blocks at once, which asks for "
+         "more; clear by itself, as Comparison and Battery read it. standing among all: clear even "
+         "with every reading of the season taken as one question.",
+         {},
+         "answers/tst_seasonmatrix.cpp:whatEachIsByItself"},
         {"A measured 1RM stands beside the estimate and never replaces it.",
          {},
          "answers/tst_comparison.cpp:measuredMaxima"},

@@ -25,10 +25,18 @@ constexpr double markUnits = 1.6; // a line of what marks mean, or of what holds
 constexpr double headUnits = 1.6; // "worse" and "better"
 constexpr double widestSpan = 12; // units either way; what lies beyond is cut and says so
 
-QString readingText(const answers::ForestRow& row, const answers::ForestKey& key, LoadUnit unit) {
-    const QString words = said(answers::forestReading(row), unit);
+QString marked(const QString& words, const answers::ForestRow& row, const answers::ForestKey& key) {
     const QString marks = QString::fromStdString(answers::forestMarks(row, key));
     return marks.isEmpty() ? words : words + u' ' + marks;
+}
+
+QString readingText(const answers::ForestRow& row, const answers::ForestKey& key, LoadUnit unit) {
+    return marked(said(answers::forestReading(row), unit), row, key);
+}
+
+/// The same where no bar stands beside it: what leans with the size from which it would be clear.
+QString readingInFull(const answers::ForestRow& row, const answers::ForestKey& key, LoadUnit unit) {
+    return row.leans != 0 ? marked(said(row.word, unit), row, key) : readingText(row, key, unit);
 }
 
 /// Below the rows a line for each, where they are seen.
@@ -244,12 +252,13 @@ void ForestChart::setRows(std::vector<answers::ForestRow> rows, LoadUnit unit) {
     const answers::ForestKey key = answers::forestKey(m_rows);
     QStringList spoken = said(answers::forestAllWords(key), LoadUnit::Kilograms);
     for (const auto& row : m_rows)
-        spoken << (row.noBar.empty() ? tr("%1: %2 units, %3")
-                                           .arg(said(row.label, unit), signedNumber(row.change, 1),
-                                                readingText(row, key, unit))
-                                     : tr("%1: %2; no bar: %3")
-                                           .arg(said(row.label, unit), readingText(row, key, unit),
-                                                said(row.noBar, unit)));
+        spoken << (row.noBar.empty()
+                       ? tr("%1: %2 units, %3")
+                             .arg(said(row.label, unit), signedNumber(row.change, 1),
+                                  readingInFull(row, key, unit))
+                       : tr("%1: %2; no bar: %3")
+                             .arg(said(row.label, unit), readingInFull(row, key, unit),
+                                  said(row.noBar, unit)));
     setAccessibleDescription(spoken.join(QStringLiteral("; ")));
     updateGeometry();
     update();
@@ -263,7 +272,7 @@ charts::FigureTable ForestChart::figures() const {
         table.rows.push_back({said(row.label, m_unit),
                               row.noBar.empty() ? signedNumber(row.change, 2) : QString(),
                               row.noBar.empty() ? signedRangeText(row.interval, 2) : QString(),
-                              readingText(row, key, m_unit)});
+                              readingInFull(row, key, m_unit)});
     return table;
 }
 

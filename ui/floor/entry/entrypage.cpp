@@ -331,7 +331,7 @@ void EntryPage::showNothing(const QString& why) {
     m_ladderTitle->setText(tr("Last time"));
     m_next->clear();
     m_nextWhy->clear();
-    m_against->setText({});
+    sayAgainstLast({});
     m_figures->clear();
     m_chart->setData({});
     m_line->showProblem(why);
@@ -360,8 +360,16 @@ void EntryPage::showView(const SessionView& view) {
     m_figures->showProfile(view.session, view.profile);
     m_chart->setSpokenText(m_figures->sentence());
     highlight();
-    m_against->setVisible(view.last.has_value());
+    keepRoom(*m_against, view.last.has_value());
     askAgainstLast();
+}
+
+void EntryPage::keepRoom(QWidget& hidden, bool kept) {
+    QSizePolicy policy = hidden.sizePolicy();
+    if (policy.retainSizeWhenHidden() == kept)
+        return;
+    policy.setRetainSizeWhenHidden(kept);
+    hidden.setSizePolicy(policy);
 }
 
 void EntryPage::askAgainstLast() {
@@ -374,6 +382,11 @@ void EntryPage::askAgainstLast() {
     });
 }
 
+void EntryPage::sayAgainstLast(const QString& told) {
+    m_against->setText(told);
+    m_against->setVisible(!told.isEmpty()); // an empty line is nothing to be heard
+}
+
 void EntryPage::showAgainstLast() {
     QString told;
     try {
@@ -382,8 +395,7 @@ void EntryPage::showAgainstLast() {
     } catch (const std::exception& error) {
         told = said(error);
     }
-    if (told != m_against->text())
-        m_against->setText(told);
+    sayAgainstLast(told);
 }
 
 void EntryPage::fillTables(const SessionView& view) {

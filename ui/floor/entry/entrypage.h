@@ -91,6 +91,9 @@ private:
     /// Beside last time, once what was typed is drawn: it asks what everybody's tests say.
     void askAgainstLast();
     void showAgainstLast();
+    void sayAgainstLast(const QString& told);
+    /// Its room while it is hidden: nothing moves when it comes.
+    static void keepRoom(QWidget& hidden, bool kept);
     QString take(const std::vector<Set>& sets);
     QString note(const TypedGap& gap);
     QStringList questionsOf(const PastedBlock& block, const std::vector<Set>& sets) const;
