@@ -12,7 +12,6 @@ namespace slopebook::answers {
 
 namespace {
 
-constexpr int againstDecimals = saidSpeedDecimals;
 constexpr std::size_t fewestShared = 2;
 
 std::vector<const ChangeAt*> liftedOnBoth(const Comparison& c) {
@@ -42,14 +41,14 @@ Words waysOf(const std::vector<const ChangeAt*>& loads) {
     const double low = least->read.besideInterval(), high = most->read.besideInterval();
     if (high < 0)
         return say("slower at all %1 loads, by %2 m/s", loads.size(),
-                   rangeOfChanges(fixed(-high, againstDecimals), fixed(-low, againstDecimals)));
+                   rangeOfChanges(fixed(-high, saidSpeedDecimals), fixed(-low, saidSpeedDecimals)));
     if (low > 0)
         return say("faster at all %1 loads, by %2 m/s", loads.size(),
-                   rangeOfChanges(fixed(low, againstDecimals), fixed(high, againstDecimals)));
+                   rangeOfChanges(fixed(low, saidSpeedDecimals), fixed(high, saidSpeedDecimals)));
     const auto faster = std::ranges::count_if(
         loads, [](const ChangeAt* at) { return at->read.besideInterval() > 0; });
     return say("faster at %1 of %2 loads, by %3 to %4 m/s", faster, loads.size(),
-               signedFigure(low, againstDecimals), signedFigure(high, againstDecimals));
+               signedFigure(low, saidSpeedDecimals), signedFigure(high, saidSpeedDecimals));
 }
 
 /// What of them is clear, held and unclear.
@@ -78,7 +77,7 @@ void addReadings(std::vector<Words>& told, const std::vector<const ChangeAt*>& l
                                   : say("clear at %1", massesOf(clear)));
     if (!held.empty())
         told.push_back(all(held) ? say("held at all of them") : say("held at %1", massesOf(held)));
-    const Words from = clearFrom(shows, againstDecimals);
+    const Words from = clearFrom(shows, saidSpeedDecimals);
     if (!open.empty())
         told.push_back(all(open) ? say("unclear at all of them (clear from %1 m/s)", from)
                                  : say("unclear at %1 (clear from %2 m/s)", massesOf(open), from));

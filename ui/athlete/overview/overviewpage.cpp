@@ -215,7 +215,7 @@ void OverviewPage::fillSide() {
     m_missing->setVisible(!missing.isEmpty());
     m_missingTitle->setVisible(!missing.isEmpty());
     QStringList under;
-    if (const QString intervals = seasonNotes(*m_shown, unit).intervals; !intervals.isEmpty())
+    if (const QString intervals = seasonIntervals(m_shown->matrix); !intervals.isEmpty())
         under << intervals;
     if (!m_shown->matrix.chance.empty())
         under << said(asSentence(m_shown->matrix.chance), unit);

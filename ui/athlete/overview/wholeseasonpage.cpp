@@ -199,7 +199,7 @@ void WholeSeasonPage::showNotes() {
 void WholeSeasonPage::showKey() {
     if (m_shown)
         m_key->setText(QStringList{matrixKey(m_shown->matrix.level, m_view->hasBars()),
-                                   seasonNotes(*m_shown, m_logbook.loadUnit()).intervals}
+                                   seasonIntervals(m_shown->matrix)}
                            .join(u' ')
                            .trimmed());
 }

@@ -57,6 +57,10 @@ void fillSeason(Flow& flow, const AskedSeason& asked, const MatrixFigure& figure
 
 } // namespace
 
+QString seasonIntervals(const answers::SeasonMatrix& matrix) {
+    return matrix.allAtOnce() ? said(answers::intervalsOfBlocks()) : QString();
+}
+
 SeasonNotes seasonNotes(const AskedSeason& asked, LoadUnit unit) {
     const answers::SeasonMatrix& matrix = asked.matrix;
     SeasonNotes notes;
@@ -65,8 +69,7 @@ SeasonNotes seasonNotes(const AskedSeason& asked, LoadUnit unit) {
         notes.beware << said(asSentence(note.words), unit);
     for (const Words& each : matrix.story)
         notes.story << said(asSentence(each), unit);
-    if (matrix.allAtOnce())
-        notes.intervals = said(answers::intervalsOfBlocks());
+    notes.intervals = seasonIntervals(matrix);
     if (!matrix.chance.empty())
         notes.chance << said(asSentence(matrix.chance), unit);
     for (const Words& each : matrix.design)

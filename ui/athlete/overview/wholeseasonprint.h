@@ -19,6 +19,8 @@ struct SeasonNotes {
     QStringList design{};
 };
 SeasonNotes seasonNotes(const AskedSeason& asked, LoadUnit unit);
+/// Its intervals alone: what they hold for; empty where no blocks are read at once.
+QString seasonIntervals(const answers::SeasonMatrix& matrix);
 
 page::Print wholeSeasonPrint(const AskedSeason& asked, LoadUnit unit);
 /// The matrix row by row, its heads again on the next page.
