@@ -5,11 +5,10 @@
 #include "core/log/backups.h"
 #include "tests/desks/randomedits.h"
 #include "tests/log/otherthings.h"
+#include "tests/support/bytes.h"
 #include "tests/support/longrun.h"
 
 #include <QTest>
-
-#include <fstream>
 
 using namespace slopebook;
 using namespace slopebook::test;
@@ -39,11 +38,6 @@ void requireCleanLog(const fs::path& file) {
 desks::MergeReport mergeFiles(const fs::path& mine, const fs::path& other) {
     log::Log log = log::Log::open(mine);
     return desks::mergeInto(log, other);
-}
-
-std::string bytesOfFile(const fs::path& file) {
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
 }
 
 /// What still goes on where nothing should.
@@ -91,17 +85,17 @@ private Q_SLOTS:
     }
 
     void nothingNew() {
-        const std::string before = bytesOfFile(a());
+        const std::string before = readBytes(a());
         QVERIFY(mergeFiles(a(), b()).nothingNew);
-        QVERIFY(bytesOfFile(a()) == before);
+        QVERIFY(readBytes(a()) == before);
         QVERIFY(!fs::exists(log::backupFolder(a())));
     }
 
     void oneWayAndBack() {
         editFile(b(), 1, 40);
-        const std::string other = bytesOfFile(b());
+        const std::string other = readBytes(b());
         const auto report = mergeFiles(a(), b());
-        QVERIFY(bytesOfFile(b()) == other); // only read
+        QVERIFY(readBytes(b()) == other); // only read
         QVERIFY(!report.nothingNew);
         QVERIFY(fs::exists(report.backup));
         QVERIFY(report.listed.empty() && report.renamed.empty());

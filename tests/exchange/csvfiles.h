@@ -4,13 +4,13 @@
 
 #include "core/exchange/tidyimport.h"
 #include "core/log/log.h"
+#include "tests/support/bytes.h"
 
 #include <QDir>
 #include <QTemporaryDir>
 
 #include <filesystem>
 #include <fstream>
-#include <iterator>
 #include <string>
 
 namespace slopebook::tests {
@@ -24,10 +24,7 @@ public:
         std::ofstream(path(name), std::ios::binary) << text;
         return path(name);
     }
-    std::string read(const std::string& name) const {
-        std::ifstream in(path(name), std::ios::binary);
-        return {std::istreambuf_iterator<char>(in), {}};
-    }
+    std::string read(const std::string& name) const { return test::readBytes(path(name)); }
     log::Log newLog(const std::string& name = "test.slopebook") const {
         return log::Log::create(path(name));
     }

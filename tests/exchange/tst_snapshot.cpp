@@ -6,6 +6,7 @@
 #include "core/log/snapshot.h"
 #include "tests/exchange/csvfiles.h"
 #include "tests/log/child.h"
+#include "tests/support/bytes.h"
 #include "tests/support/longrun.h"
 
 #include <QTest>
@@ -37,13 +38,8 @@ std::string tidy(int number) {
     return text;
 }
 
-std::string bytes(const fs::path& file) {
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
-
 long lines(const fs::path& file) {
-    const std::string text = bytes(file);
+    const std::string text = readBytes(file);
     return std::ranges::count(text, '\n');
 }
 } // namespace
@@ -83,7 +79,7 @@ private Q_SLOTS:
         QVERIFY(next > 3);
         for (const auto& file : before)
             if (file.extension() == ".csv")
-                QVERIFY2(bytes(file) == bytes(files.path("during") / file.filename()),
+                QVERIFY2(readBytes(file) == readBytes(files.path("during") / file.filename()),
                          file.c_str());
         QVERIFY(lines(exportTables(log, files.path("after")).front()) > 0);
     }

@@ -5,8 +5,8 @@
 #include "core/log/log.h"
 #include "core/model/errors.h"
 #include "tests/fuzz/workfile.h"
+#include "tests/support/bytes.h"
 
-#include <iterator>
 
 using namespace slopebook;
 
@@ -29,8 +29,7 @@ std::string smallLog(const std::filesystem::path& file) {
             }
         });
     }
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
+    return test::readBytes(file);
 }
 
 std::string changed(std::string bytes, std::span<const char> changes) {
@@ -72,8 +71,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     file.write(bytes);
     for (const auto access : {log::Access::Salvage, log::Access::ReadWrite}) {
         look(file.path(), access);
-        std::ifstream in(file.path(), std::ios::binary);
-        if (std::string{std::istreambuf_iterator<char>(in), {}} != bytes)
+        if (test::readBytes(file.path()) != bytes)
             fuzz::broken("looking wrote to the file");
     }
     return 0;

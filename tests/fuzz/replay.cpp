@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Runs a fuzz target over files without libFuzzer: the corpus as a test of every run, a finding
 // under a debugger.
+#include "tests/support/bytes.h"
+
 #include <cstdint>
 #include <cstdio>
 #include <filesystem>
-#include <fstream>
-#include <iterator>
 #include <string>
 #include <vector>
 
@@ -21,8 +21,7 @@ int main(int count, char** names) {
                 files.push_back(entry.path());
     }
     for (const auto& file : files) {
-        std::ifstream in(file, std::ios::binary);
-        const std::string bytes{std::istreambuf_iterator<char>(in), {}};
+        const std::string bytes = slopebook::test::readBytes(file);
         LLVMFuzzerTestOneInput(reinterpret_cast<const std::uint8_t*>(bytes.data()), bytes.size());
     }
     std::printf("%zu inputs\n", files.size());

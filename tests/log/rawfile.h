@@ -2,6 +2,8 @@
 // A log's file as anyone else sees it: its bytes, and its tables through SQLite alone.
 #pragma once
 
+#include "tests/support/bytes.h"
+
 #include <filesystem>
 #include <string>
 #include <vector>
@@ -10,7 +12,6 @@ struct sqlite3;
 
 namespace slopebook::test {
 
-std::string readBytes(const std::filesystem::path& file);
 void writeBytes(const std::filesystem::path& file, const std::string& bytes);
 
 /// Runs SQL on the file with everything allowed; aborts the test program when SQLite refuses.

@@ -4,20 +4,12 @@
 // says so, and afterwards nothing is missing anywhere.
 #include "core/log/backups.h"
 #include "tests/meetings/twodesks.h"
+#include "tests/support/bytes.h"
 #include "tests/support/cuttingproxy.h"
-
-#include <fstream>
 
 using namespace slopebook;
 using namespace slopebook::test;
 namespace fs = std::filesystem;
-
-namespace {
-std::string bytesOf(const fs::path& file) {
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
-} // namespace
 
 class TestFooting : public TwoDesks {
     Q_OBJECT
@@ -142,7 +134,7 @@ private Q_SLOTS:
                 meetings::meet(log, store, "2026-03-14T09:30:00Z", [&](std::int64_t, std::int64_t) {
                     if (++calls == 3) { // it hangs
                         kept = log::goBackTo(copy, m_rack->file());
-                        fresh = bytesOf(m_rack->file());
+                        fresh = readBytes(m_rack->file());
                         proxy.stall(false);
                     }
                     return true;
@@ -151,7 +143,7 @@ private Q_SLOTS:
             QVERIFY2(said.find("was moved, renamed or deleted") != std::string::npos, said.c_str());
         }
         QVERIFY(!kept.empty());
-        QVERIFY(bytesOf(m_rack->file()) == fresh);
+        QVERIFY(readBytes(m_rack->file()) == fresh);
         QCOMPARE(findingsIn(kept), std::string());
         requireSameAtLast();
     }

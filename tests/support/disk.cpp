@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/support/disk.h"
 
+#include "tests/support/bytes.h"
+
 #include <cerrno>
 #include <cstdlib>
-#include <fstream>
-#include <iterator>
 
 namespace slopebook::test {
 
@@ -21,8 +21,7 @@ Disk::Disk(const std::filesystem::path& folder) : m_folder(absolute(folder.strin
         std::abort();
     for (const auto& entry : std::filesystem::recursive_directory_iterator(folder))
         if (entry.is_regular_file()) {
-            std::ifstream in(entry.path(), std::ios::binary);
-            m_recording.contents[m_files] = {std::istreambuf_iterator<char>(in), {}};
+            m_recording.contents[m_files] = readBytes(entry.path());
             m_names[entry.path().string()] = m_files++;
         }
     m_recording.names = m_names;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/support/postgres.h"
 
+#include "tests/support/bytes.h"
+
 #include <arpa/inet.h>
 #include <array>
 #include <cerrno>
@@ -272,9 +274,7 @@ void Postgres::start() {
         m_server = -1;
         std::this_thread::sleep_for(10 * soon);
     }
-    std::ifstream log(m_folder / "log");
-    throw std::runtime_error("PostgreSQL does not start: " +
-                             std::string(std::istreambuf_iterator<char>(log), {}));
+    throw std::runtime_error("PostgreSQL does not start: " + readBytes(m_folder / "log"));
 }
 
 void Postgres::stop() {

@@ -4,6 +4,7 @@
 // were there only plain ones under --replace that are no log; a log named to be written to stays
 // sound and loses nothing. And commands stopped by Ctrl+C, which leave all as it was or are done.
 #include "core/log/log.h"
+#include "tests/support/bytes.h"
 #include "tests/support/longrun.h"
 #include "tests/system/program.h"
 #include "tests/system/randomlines.h"
@@ -29,11 +30,6 @@ using namespace slopebook::test;
 namespace {
 namespace fs = std::filesystem;
 
-std::string bytesOf(const fs::path& file) {
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
-
 void put(const fs::path& file, const std::string& bytes) {
     std::ofstream(file, std::ios::binary) << bytes;
 }
@@ -54,7 +50,7 @@ std::map<std::string, Thing> stateOf(const fs::path& folder) {
         if (S_ISLNK(is.st_mode))
             thing.content = fs::read_symlink(entry.path()).string();
         else if (S_ISREG(is.st_mode))
-            thing.content = bytesOf(entry.path());
+            thing.content = readBytes(entry.path());
         state[fs::relative(entry.path(), folder).string()] = thing;
     }
     return state;
@@ -170,8 +166,8 @@ private Q_SLOTS:
                                         in("later.csv"), in("jumps.csv")});
             QVERIFY2(ran.exit == 0, ran.err);
         }
-        m_log = bytesOf(at("one"));
-        m_other = bytesOf(at("two"));
+        m_log = readBytes(at("one"));
+        m_other = readBytes(at("two"));
     }
 
     void onlyWhatWasNamedDiffers() {

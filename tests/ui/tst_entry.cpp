@@ -18,6 +18,7 @@
 #include <QTableView>
 
 #include <algorithm>
+#include <array>
 #include <memory>
 
 using namespace slopebook;
@@ -113,10 +114,16 @@ private Q_SLOTS:
         type(QStringLiteral("40 1.14"));
         QCoreApplication::processEvents();
         const int height = m_page->chart().height();
+        const auto scales = [&] {
+            const auto& figure = m_page->chart().figure();
+            return std::array{figure.xAxis().min(), figure.xAxis().max(), figure.yAxis().max()};
+        };
+        const auto before = scales();
         for (const char* set : {"50 0.99", "60 0.86", "70 0.71", "77.5 0.60"}) {
             type(QLatin1String(set));
             QCoreApplication::processEvents();
             QCOMPARE(m_page->chart().height(), height);
+            QVERIFY2(scales() == before, set);
         }
         QCOMPARE(m_page->sets().rowCount(), 5);
     }

@@ -11,6 +11,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include <array>
 #include <limits>
 
 using namespace slopebook;
@@ -168,6 +169,70 @@ private Q_SLOTS:
         d.sessions[0].oneRm->interval = stats::Interval{98, 5000};
         chart.setData(d);
         QVERIFY(chart.figure().xAxis().max() < 200);
+    }
+
+    // The lines of earlier sessions stand where they are while a session grows beside them.
+    void scalesStayWhileTheyHaveRoom() {
+        LineChart chart;
+        chart.resize(700, 400);
+        chart.show();
+        const auto shown = [&](double whisker, int sheet = 1) {
+            LineData d = data(1);
+            d.sessions.front().oneRm->interval = stats::Interval{98, whisker};
+            for (int i = 0; i < sheet; ++i) {
+                d.sessions.insert(d.sessions.begin(), entry(QString::number(9 + i), {}));
+                d.sessions.front().oneRm.reset();
+                d.sessions.front().still = true;
+            }
+            return d;
+        };
+        const auto scales = [&] {
+            const auto& x = chart.figure().xAxis();
+            return std::array{x.min(), x.max(), chart.figure().yAxis().max()};
+        };
+        chart.setData(shown(118));
+        const auto wide = scales();
+        chart.setData(shown(106));
+        QVERIFY(scales() == wide);
+        chart.setData(shown(118));
+        QVERIFY(scales() == wide);
+        LineData further = shown(118);
+        further.sessions.back().points.push_back({.load = 150, .velocity = 0.2});
+        chart.setData(further); // has no room
+        const auto wider = scales();
+        QVERIFY(wider[1] > 150);
+        LineData faster = further;
+        faster.sessions.back().points.push_back({.load = 42, .velocity = 2.4});
+        chart.setData(faster);
+        QVERIFY(scales()[2] > 2.4);
+        chart.setData(shown(106)); // stands in a corner
+        const auto narrow = scales();
+        QVERIFY(narrow[1] < wide[1] && narrow[2] < 2.4);
+        chart.setData(shown(118));
+        chart.setData(shown(106, 2)); // others' lines are drawn anew in any case
+        QVERIFY(scales()[1] < wide[1]);
+        chart.setData(shown(118));
+        chart.resize(720, 400); // so does another size
+        chart.setData(shown(106));
+        QVERIFY(scales()[1] == wide[1]);
+        chart.resize(700, 400);
+        QVERIFY(scales()[1] < wide[1]);
+    }
+
+    // What comes with the next sets has its room before.
+    void theScaleReachesAsFarAsAsked() {
+        LineChart chart;
+        chart.resize(700, 400);
+        LineData d = data(1);
+        d.reach = 140;
+        chart.setData(d);
+        QVERIFY(chart.figure().xAxis().max() > 140);
+        d.reach = 20; // what is drawn counts
+        chart.setData(d);
+        QVERIFY(chart.figure().xAxis().max() > 112);
+        d.sessions.clear();
+        chart.setData(d);
+        QCOMPARE(chart.figure().xAxis().max(), 100.0);
     }
 
     void poundsAreShownAsPounds() {

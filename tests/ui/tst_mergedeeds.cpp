@@ -4,6 +4,7 @@
 #include "core/desks/merge.h"
 #include "core/log/backups.h"
 #include "tests/log/builders.h"
+#include "tests/support/bytes.h"
 #include "ui/edits/logbook.h"
 #include "ui/window/mainwindow.h"
 #include "ui/window/mergedeeds.h"
@@ -60,11 +61,6 @@ void click(const QWidget& in, const char* name) {
     auto* button = in.findChild<QPushButton*>(QLatin1String(name));
     QVERIFY(button && button->isVisible() && button->isEnabled());
     QTest::mouseClick(button, Qt::LeftButton);
-}
-
-std::string bytesOfFile(const fs::path& file) {
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
 }
 
 std::set<std::string> namesIn(const log::Log& log) {
@@ -182,10 +178,10 @@ private Q_SLOTS:
     }
 
     void cancelledBeforeAnythingIsWritten() {
-        const std::string before = bytesOfFile(a());
+        const std::string before = readBytes(a());
         inDialogs({{QStringLiteral("mergeNow"), [](QDialog& one) { one.reject(); }}});
         MergeDeeds(*m_window).merge(qt(b()));
-        QVERIFY(bytesOfFile(a()) == before);
+        QVERIFY(readBytes(a()) == before);
         QVERIFY(log::keptCopies(a()).empty());
     }
 
@@ -249,10 +245,10 @@ private Q_SLOTS:
     void whatIsNoLogIsSaid() {
         const fs::path none = m_folder->path("none.slopebook");
         std::ofstream(none) << "no log";
-        const std::string before = bytesOfFile(a());
+        const std::string before = readBytes(a());
         MergeDeeds(*m_window).merge(qt(none));
         QVERIFY2(told().contains(QLatin1String("none.slopebook")), qPrintable(told()));
-        QVERIFY(bytesOfFile(a()) == before);
+        QVERIFY(readBytes(a()) == before);
     }
 };
 

@@ -45,6 +45,9 @@ struct OneRmMark {
     friend bool operator==(const OneRmMark&, const OneRmMark&) = default;
 };
 
+/// A whisker may be very long: it is drawn to this share of the estimate, and says so by an arrow.
+inline constexpr double longestWhisker = 1.25;
+
 struct LineEntry {
     QString key{};   ///< names the series: "points:KEY", "line:KEY", "beyond:KEY", "band:KEY"
     QString label{}; ///< at the line's end
@@ -69,6 +72,9 @@ struct LineData {
     bool notComparable = false;        ///< the two that are compared: hatched
     QString velocityTitle{}; ///< of the axis; empty: "Velocity (m/s)" in the desktop's language
     LoadUnit unit = LoadUnit::Kilograms;
+    /// kg: the axis of loads reaches so far at the least. What the next sets will want drawn stands
+    /// there before they come, and no set lays the chart out anew.
+    std::optional<double> reach{};
     friend bool operator==(const LineData&, const LineData&) = default;
 };
 

@@ -14,6 +14,8 @@ namespace slopebook::ui::charts {
 
 namespace {
 
+constexpr double mostForNames = 0.4; // of the plot
+
 bool drawable(const LinePoint& p) {
     return std::isfinite(p.load) && std::isfinite(p.velocity);
 }
@@ -116,7 +118,7 @@ void LineFigure::setData(const LineData& data) {
               data.velocityTitle.isEmpty() ? tr("Velocity (m/s)") : data.velocityTitle);
     const bool sameSheet = !unitChanged && painted == m_painted;
     m_painted = std::move(painted);
-    if (!rescale() && sameSheet)
+    if (!rescale(sameSheet && !m_painted.empty()) && sameSheet)
         Figure::repaintLayers();
     else
         repaintLayers();
@@ -230,7 +232,22 @@ double LineFigure::start() const {
     return first;
 }
 
-bool LineFigure::rescale() {
+// Neither too narrow for the names before the lines and for what ends on the right, nor so wide
+// that the lines stand in a corner.
+bool LineFigure::hasRoom(double low, double high, const Scale& x, const Scale& y) const {
+    constexpr double atMost = 1.4;
+    const double from = xAxis().min(), to = xAxis().max(), top = yAxis().max();
+    const double names = std::min(labelRoom() / plotWidth(), mostForNames);
+    return high + 0.02 * (to - from) <= to && low - from >= 0.98 * names * (to - from) &&
+           to - from <= atMost * (x.to - x.from) && y.to <= top * (1 + 1e-6) &&
+           top <= atMost * y.to;
+}
+
+double LineFigure::plotWidth() const {
+    return std::max(100.0, size().width() - 7.5 * textSize());
+}
+
+bool LineFigure::rescale(bool sameSheet) {
     double low = std::numeric_limits<double>::infinity(), high = -low, top = 0;
     const double first = start();
     const auto reach = [&](double load) {
@@ -250,17 +267,17 @@ bool LineFigure::rescale() {
             reach(entry.line->end);
             top = std::max(top, entry.line->at(std::isfinite(first) ? first : entry.line->from));
         }
-        // A whisker may be very long: it is cut at half the estimate again, and says so by an
-        // arrow.
         if (entry.oneRm)
             for (const auto& held : {entry.oneRm->interval, entry.oneRm->whole})
                 if (held)
-                    reach(std::min(held->high, 1.25 * entry.oneRm->estimate));
+                    reach(std::min(held->high, longestWhisker * entry.oneRm->estimate));
         if (entry.notLifted)
             reach(*entry.notLifted);
         if (entry.oneRm && entry.oneRm->measured)
             reach(*entry.oneRm->measured);
     }
+    if (m_data.reach && std::isfinite(low + *m_data.reach))
+        high = std::max(high, shown(*m_data.reach));
     if (!std::isfinite(low) || top <= 0) {
         return setScales({.from = 0, .to = shown(100), .step = niceStep(shown(100), 6)},
                          {.from = 0, .to = 1.5, .step = 0.25});
@@ -270,11 +287,11 @@ bool LineFigure::rescale() {
         high += shown(10);
     }
     // In steps: an interval that narrows with each set does not lay out the whole chart anew.
-    const double grain = niceStep(high - low, 16);
+    const double reached = high, grain = niceStep(high - low, 16);
     high = std::ceil(high / grain - 1e-9) * grain;
     const double span = high - low;
-    const double width = std::max(100.0, size().width() - 7.5 * textSize());
-    const double room = std::min(labelRoom() / width, 0.4);
+    const double width = plotWidth();
+    const double room = std::min(labelRoom() / width, mostForNames);
     const Scale parts =
         niceScale(low, high, static_cast<int>(std::clamp(width / (5 * textSize()), 3.0, 12.0)));
     Scale x{.from = low - span * (room + 0.02) / (1 - room),
@@ -285,12 +302,14 @@ bool LineFigure::rescale() {
     const double height = std::max(80.0, size().height() - 5 * textSize());
     const Scale y = niceScale(0, top * 1.06,
                               static_cast<int>(std::clamp(height / (2.6 * textSize()), 3.0, 10.0)));
+    if (sameSheet && hasRoom(low, reached, x, y))
+        return false;
     return setScales(x, y);
 }
 
 void LineFigure::resizeEvent(QGraphicsSceneResizeEvent* event) {
     Figure::resizeEvent(event);
-    rescale();
+    rescale(false);
 }
 
 } // namespace slopebook::ui::charts

@@ -63,13 +63,16 @@ private:
     void show(Items& items, const LineEntry& entry);
     void dress(Items& items);
     void clicked(const QScatterSeries* series, const QPointF& at, bool excluded);
-    /// Whether that changed the scales.
-    bool rescale();
+    /// Whether that changed the scales. Where the sheet is the same, they stay as long as they have
+    /// room for what is shown: a set more moves no line that stands.
+    bool rescale(bool sameSheet);
+    bool hasRoom(double low, double high, const Scale& x, const Scale& y) const;
     void paintStill(QPainter& painter) const;
     double markerSize(const look::Role& role) const {
         return look::markerSize(role) * 0.8 * textSize();
     }
     double labelRoom() const;
+    double plotWidth() const; ///< about
     /// Of a name in ordinary text; measured once.
     double widthOf(const QString& label) const;
     LabelRoom roomOfPoints() const;

@@ -43,6 +43,17 @@ void readRows(SessionView& view, const std::vector<log::PlacedSet>& sets, PointR
     }
 }
 
+/// As far as the whisker of today's line will reach that comes with its third set, where today is
+/// about as last time or a little better.
+std::optional<double> reachToCome(const SessionView& view, const Answer<answers::Profile>& last) {
+    constexpr double better = 1.05;
+    const bool stands =
+        view.profile && *view.profile && (*view.profile)->oneRm && (*view.profile)->oneRm->interval;
+    if (stands || !last || !last->oneRm)
+        return std::nullopt;
+    return better * charts::longestWhisker * last->oneRm->estimate;
+}
+
 void readChart(SessionView& view, std::span<const LiftSession> before) {
     using look::Role;
     charts::LineData& chart = view.chart;
@@ -62,6 +73,7 @@ void readChart(SessionView& view, std::span<const LiftSession> before) {
             profile ? charts::entryOf(*profile, label, role, {.band = false, .oneRm = false})
                     : charts::entryOf(one, label, role));
         chart.sessions.back().still = true;
+        chart.reach = reachToCome(view, profile);
     }
     if (!view.session)
         return;
