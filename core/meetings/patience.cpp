@@ -4,6 +4,7 @@
 #include "core/model/phrases/meetings.h"
 
 #include <thread>
+#include <utility>
 
 namespace slopebook::meetings {
 
@@ -20,7 +21,7 @@ WaitsForPause::WaitsForPause(const Patience& patience)
               static_cast<int>(
                   std::chrono::duration_cast<std::chrono::seconds>(patience.pause).count()))) {}
 
-void Pauses::await() {
+void Pauses::await(Quiet quiet) {
     using Clock = std::chrono::steady_clock;
     auto last = Clock::now();
     if (!m_since)
@@ -31,10 +32,9 @@ void Pauses::await() {
             throw WaitsForPause(m_patience);
         tell(m_progress, 0, 0);
         std::this_thread::sleep_for(looksEvery);
-        if (const long is = m_log.dataVersion(); is != version) {
-            version = is;
+        const long is = m_log.dataVersion();
+        if (std::exchange(version, is) != is || (quiet == Quiet::NobodyTypes && m_typists.now()))
             last = Clock::now();
-        }
     }
 }
 

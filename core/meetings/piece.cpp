@@ -2,6 +2,7 @@
 #include "core/meetings/piece.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace slopebook::meetings {
 
@@ -26,14 +27,20 @@ double Piece::workOfEach(double things, double work) const {
     return std::max(work / things, m_work / m_things);
 }
 
-/// By how much a commit of more things took longer: the slope of a line through all. Where they
-/// were all alike, as if a commit cost nothing of its own.
+/// By how much a commit of more things took longer: the slope of a line through all, less its
+/// standard error. A disk that takes a second for any commit, now more and now less, says so little
+/// of a slope that chance alone would have all written in crumbs, of which it could say still less.
+/// Where they were all alike, as if a commit cost nothing of its own.
 double Piece::commitOfEach(double things, double commit) const {
     const double mean = m_things / m_count;
     const double square = m_square - m_count * mean * mean;
     if (m_count < 2.5 || square < 0.01 * m_count * mean * mean)
         return commit / things;
-    return std::clamp((m_both - mean * m_commit) / square, 0.0, commit / things);
+    const double both = m_both - mean * m_commit, slope = both / square;
+    const double left =
+        std::max(m_commitSquare - m_commit * m_commit / m_count - slope * both, 0.0);
+    const double error = std::sqrt(left / std::max(m_count - 2, 1.0) / square);
+    return std::clamp(slope - error, 0.0, commit / things);
 }
 
 void Piece::note(std::size_t things, Duration work, Duration commit) {
@@ -49,6 +56,7 @@ void Piece::note(std::size_t things, Duration work, Duration commit) {
     addTo(m_commit, committed);
     addTo(m_square, n * n);
     addTo(m_both, n * committed);
+    addTo(m_commitSquare, committed * committed);
     if (things * smallerBy < m_aim)
         return; // it says little of how many would do
     const double ofWork = workOfEach(n, worked);

@@ -29,7 +29,8 @@ private:
     std::size_t m_aim;
     int m_noted = 0;
     // sums over the transactions so far, the older the less
-    double m_count = 0, m_things = 0, m_work = 0, m_commit = 0, m_square = 0, m_both = 0;
+    double m_count = 0, m_things = 0, m_work = 0, m_commit = 0;
+    double m_square = 0, m_both = 0, m_commitSquare = 0;
 };
 
 } // namespace slopebook::meetings

@@ -147,6 +147,8 @@ public:
     desks::MergeReport report() {
         return desks::reportOf(m_known, m_before.desk, m_after, m_taken);
     }
+    /// So many things are to be written.
+    std::size_t things() const { return m_taken.touched.size(); }
     /// In the caller's transaction. Gives what was noted last of the store.
     std::optional<log::Sent> write() {
         if (!m_taken.touched.empty())
@@ -197,12 +199,18 @@ std::optional<desks::MergeReport> takeSmall(log::Log& log, Footing& footing,
     return report;
 }
 
-/// Read and worked out before its transaction, which is of what was read or of nothing. Nothing
-/// where somebody wrote meanwhile, or waits to.
-std::optional<desks::MergeReport> tryGreat(log::Log& log, Footing& footing,
-                                           const std::vector<Arrived>& all, const Places& places,
-                                           const How& how, Stays stays) {
+/// Nothing was taken where somebody wrote meanwhile, or waits to, or types while it would be
+/// committed.
+struct Tried {
+    std::optional<desks::MergeReport> report{};
+    bool commitIsLong = false;
+};
+
+/// Read and worked out before its transaction, which is of what was read or of nothing.
+Tried tryGreat(log::Log& log, Footing& footing, const std::vector<Arrived>& all,
+               const Places& places, const How& how, const Progress& progress, Stays stays) {
     log::GivesWay givesWay(log);
+    Tried tried;
     try {
         Unit unit(log, all, places, how);
         long version = 0;
@@ -212,6 +220,9 @@ std::optional<desks::MergeReport> tryGreat(log::Log& log, Footing& footing,
             unit.read(allSpeak);
         }
         unit.workOut();
+        tried.commitIsLong = stays == Stays::Yes && unit.things() > how.patience.many;
+        if (tried.commitIsLong)
+            givesWay.unlessTyped();
         std::optional<desks::MergeReport> report = unit.report();
         std::optional<log::Sent> last;
         log.together([&] {
@@ -222,15 +233,17 @@ std::optional<desks::MergeReport> tryGreat(log::Log& log, Footing& footing,
             }
             last = unit.write();
             unlessTried(stays);
+            if (tried.commitIsLong)
+                givesWay.awaitTypists(how.patience.held, progress);
             givesWay.end();
         });
         footing.wrote(last);
-        return report;
+        tried.report = std::move(report);
     } catch (const LogError&) {
         if (!givesWay.gaveWay())
             throw;
-        return std::nullopt;
     }
+    return tried;
 }
 
 desks::MergeReport takeOrTry(log::Log& log, Footing& footing, const std::vector<Arrived>& all,
@@ -239,9 +252,13 @@ desks::MergeReport takeOrTry(log::Log& log, Footing& footing, const std::vector<
     if (how.reads == Reads::Whole || (how.reads == Reads::Around && places.size() <= mostAtOnce))
         if (auto report = takeSmall(log, footing, all, places, how, stays))
             return std::move(*report);
-    for (Pauses pauses(log, how.patience, progress);; pauses.await())
-        if (auto report = tryGreat(log, footing, all, places, how, stays))
-            return std::move(*report);
+    Pauses pauses(log, how.patience, progress);
+    while (true) {
+        Tried tried = tryGreat(log, footing, all, places, how, progress, stays);
+        if (tried.report)
+            return std::move(*tried.report);
+        pauses.await(tried.commitIsLong ? Quiet::NobodyTypes : Quiet::NothingEntered);
+    }
 }
 } // namespace
 

@@ -61,7 +61,7 @@ class TestPiece : public QObject {
         QTest::addColumn<double>("work");
         QTest::addColumn<double>("written");
         QTest::addColumn<double>("unevenness");
-        for (const double commit : {0.5, 5.0, 60.0, 200.0})
+        for (const double commit : {0.5, 5.0, 60.0, 200.0, 1100.0})
             for (const double work : {0.015, 0.05, 0.15})
                 for (const double written : {0.2, 1.0, 1.5})
                     for (const double unevenness : {0.05, 0.3})

@@ -2,6 +2,7 @@
 // Joining a store, leaving it, an athlete who moves away and one who is removed elsewhere: each is
 // written in small transactions, whatever the log holds; ended before any of them, the same again,
 // or the next meeting, comes to the same end.
+#include "core/log/asking.h"
 #include "core/log/newsessions.h"
 #include "tests/meetings/twodesks.h"
 #include "tests/meetings/watchedwrites.h"
@@ -45,6 +46,61 @@ std::set<Sixteen> namesIn(const log::Log& log) {
         all.insert(uuid);
     return all;
 }
+
+/// At one of a log's commits somebody begins to wait for it, and is counted what is committed
+/// before he waits no more.
+class WaitsAt {
+public:
+    static constexpr std::chrono::milliseconds wanted{50};
+
+    WaitsAt(const log::Log& log, int at)
+        : m_db(log::connectionOf(log).database().getHandle()), m_asked(log.file()),
+          m_file(log.file()), m_at(at) {
+        sqlite3_commit_hook(m_db, &WaitsAt::committing, this);
+    }
+    ~WaitsAt() {
+        sqlite3_commit_hook(m_db, nullptr, nullptr);
+        if (m_somebody.joinable())
+            m_somebody.join();
+    }
+    WaitsAt(const WaitsAt&) = delete;
+    WaitsAt& operator=(const WaitsAt&) = delete;
+
+    int meanwhile() const { return m_meanwhile; }
+    int afterwards() const { return m_afterwards; }
+    /// Of a busy machine he may have waited for longer than anybody is waited for.
+    bool tooLong() const { return m_took.load() > std::chrono::milliseconds(300); }
+
+private:
+    static int committing(void* self) {
+        auto& one = *static_cast<WaitsAt*>(self);
+        if (one.m_somebody.joinable())
+            ++(one.m_asked.now() ? one.m_meanwhile : one.m_afterwards);
+        if (++one.m_commits != one.m_at)
+            return 0;
+        std::atomic<bool> waits = false;
+        one.m_somebody = std::thread([&] {
+            const auto from = std::chrono::steady_clock::now();
+            {
+                const log::Asking asking(one.m_file);
+                waits = true;
+                std::this_thread::sleep_for(wanted);
+            }
+            one.m_took = std::chrono::steady_clock::now() - from;
+        });
+        while (!waits)
+            std::this_thread::yield();
+        return 0;
+    }
+
+    sqlite3* m_db;
+    const log::AskedFor m_asked;
+    const std::filesystem::path m_file;
+    int m_at;
+    int m_commits = 0, m_meanwhile = 0, m_afterwards = 0;
+    std::thread m_somebody;
+    std::atomic<std::chrono::steady_clock::duration> m_took{};
+};
 
 /// All that a log says and knows of its store.
 struct State {
@@ -159,6 +215,26 @@ private Q_SLOTS:
     }
 
     // What is entered by another program while the log joins waits to be sent as well.
+    // Who waits for the log is let in before the next step, however long he takes to see that it is
+    // free.
+    void whoWaitsIsLetIn() {
+        const auto file = manySets("many.slopebook", 300);
+        for (int tries = 0; tries < 10; ++tries) {
+            const auto copy = m_folder->path("copy.slopebook");
+            std::filesystem::copy_file(file, copy,
+                                       std::filesystem::copy_options::overwrite_existing);
+            log::Log log = log::Log::open(copy);
+            const WaitsAt waits(log, 2);
+            meetings::joinStore(log, address(), "Rowing");
+            if (waits.tooLong())
+                continue;
+            QCOMPARE(waits.meanwhile(), 0);
+            QVERIFY(waits.afterwards() > 0);
+            return;
+        }
+        QFAIL("this machine is too busy to tell");
+    }
+
     void whatIsEnteredMeanwhileIsNoted() {
         const auto file = manySets("many.slopebook", 120);
         log::Log log = log::Log::open(file);

@@ -5,6 +5,7 @@
 #include "ui/floor/entry/entrypage.h"
 #include "ui/floor/station/stationpage.h"
 #include "ui/window/pageholder.h"
+#include "ui/window/windowtypist.h"
 #include "ui/window/workspace.h"
 
 #include <QScrollArea>
@@ -37,6 +38,7 @@ void Workspace::connectPage(const MadePage& made) {
     connect(made.page, &TaskPage::sessionWanted, this, &Workspace::openSession);
     connect(made.page, &TaskPage::comparisonWanted, this, &Workspace::openComparison);
     connectWays(made.page);
+    m_typist->watch(*made.page);
     if (auto* entry = qobject_cast<EntryPage*>(made.page)) {
         m_entry = entry;
         connect(entry, &EntryPage::tablePasted, this, &Workspace::tablePasted);

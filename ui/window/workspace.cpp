@@ -16,6 +16,7 @@
 #include "ui/window/quietlook.h"
 #include "ui/window/storeline.h"
 #include "ui/window/strip.h"
+#include "ui/window/windowtypist.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 
@@ -39,6 +40,7 @@ Workspace::Workspace(OpenedLog opened, Clock clock, Page first, QWidget* parent)
     : QWidget(parent), m_logbook(std::move(opened.logbook)), m_clock(std::move(clock)),
       m_index(new Index), m_bar(new MessageBar), m_stack(new QStackedWidget), m_strip(new Strip),
       m_foot(new Foot), m_pages(pageCount), m_holders(pageCount, nullptr) {
+    m_typist = new WindowTypist(m_logbook->log().file(), this);
     build(first);
     connectParts();
     connectFrame();
@@ -76,6 +78,7 @@ OpenedLog Workspace::giveUpLog() {
 
 void Workspace::closePages() {
     showStore(nullptr); // it knows the logbook
+    delete std::exchange(m_typist, nullptr);
     if (!m_stack)
         return;
     // A cell that is being edited is taken while all still stands. Then the pages, which know the

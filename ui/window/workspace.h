@@ -32,6 +32,7 @@ class QuietLook;
 class StationPage;
 class StoreLine;
 class Strip;
+class WindowTypist;
 
 /// What is typed and not written yet, as the pages give it.
 struct Unwritten {
@@ -156,6 +157,7 @@ private:
     QHBoxLayout* m_footRow = nullptr;
     StoreLine* m_store = nullptr;
     QuietLook* m_look = nullptr;
+    WindowTypist* m_typist = nullptr;
     std::vector<MadePage> m_pages;      ///< in the order of the table; empty where not made yet
     std::vector<PageHolder*> m_holders; ///< likewise
     Unwritten m_unwritten;              ///< for pages that are not made yet
