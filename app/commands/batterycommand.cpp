@@ -277,17 +277,24 @@ int runBattery(const BatteryOptions& options, const Pages& pages) {
     const log::Snapshot asked(options.log);
     const log::Log& log = asked.log();
     const auto athlete = athleteNamed(log, options.athlete);
-    const auto answer =
-        questions::batteryOf(log, athlete.id, questions::batterySide(log, options.from),
-                             questions::batterySide(log, options.to), {.level = options.level});
+    const auto ask = [&](bool allBlocks) {
+        return questions::batteryOf(log, athlete.id, questions::batterySide(log, options.from),
+                                    questions::batterySide(log, options.to),
+                                    {.level = options.level, .allBlocks = allBlocks});
+    };
+    const auto answer = ask(false);
     if (!answer)
         return sayNoAnswer(options, answer.why());
+    // Figures for others to reckon with are of the change by itself; what is read is as the season
+    // has it, as on every page.
+    const bool text = options.outputs.textToo() && !options.json;
+    const auto told = text || !options.pdf.empty() ? ask(true) : answer;
     if (!options.csv.empty())
         questions::writeBatteryCsv(*answer, options.outputs.to(options.csv));
     if (!options.pdf.empty())
-        pages.battery(*answer, unitOf(options.pounds), options.outputs.to(options.pdf));
+        pages.battery(*told, unitOf(options.pounds), options.outputs.to(options.pdf));
     if (options.outputs.textToo())
-        print(options.json ? batteryJson(*answer) : batteryText(*answer, options.masses()));
+        print(options.json ? batteryJson(*answer) : batteryText(*told, options.masses()));
     return complainOfLeftOut(answer->unread);
 }
 

@@ -9,6 +9,7 @@
 #include "core/log/snapshot.h"
 #include "core/model/errors.h"
 #include "core/questions/blockquestions.h"
+#include "core/questions/seasonstep.h"
 
 #include <memory>
 
@@ -44,6 +45,11 @@ int sayShared(const CompareOptions& options, const log::Log& log,
     return exitDone;
 }
 
+std::optional<BlockId> blockOf(const questions::DayOrBlock& side) {
+    const auto* block = std::get_if<Stored<BlockId, Block>>(&side);
+    return block ? std::optional(block->id) : std::nullopt;
+}
+
 std::vector<Block> blocksOf(std::initializer_list<questions::DayOrBlock> sides) {
     std::vector<Block> blocks;
     for (const questions::DayOrBlock& side : sides)
@@ -71,6 +77,11 @@ int runCompare(const CompareOptions& options, const Pages& pages) {
                          {questions::sessionsOf(*from, about.sessions),
                           questions::sessionsOf(*to, about.sessions)},
                          comparison.why());
+    // Figures for others to reckon with are of the change by itself; what is read is as the season
+    // has it, as on every page.
+    answers::Comparison told = *comparison;
+    questions::tellSeasonStep(told, log, context, about.athlete.id, blockOf(*from), blockOf(*to),
+                              {.level = options.level});
     if (!options.script.empty()) {
         if (comparison->ofSeveral())
             throw BadInput(asIs("--script with several sessions on a side"),
@@ -78,8 +89,7 @@ int runCompare(const CompareOptions& options, const Pages& pages) {
         log::writeWhole(options.outputs.to(options.script), comparisonForR(about, *comparison));
     }
     if (!options.pdf.empty())
-        pages.comparison(log, about, *comparison, unitOf(options.pounds),
-                         options.outputs.to(options.pdf));
+        pages.comparison(log, about, told, unitOf(options.pounds), options.outputs.to(options.pdf));
     if (!options.outputs.textToo())
         return exitDone;
     if (options.json) {
@@ -87,7 +97,7 @@ int runCompare(const CompareOptions& options, const Pages& pages) {
         comparisonJson(json, log, about, *comparison);
         print(json.text());
     } else {
-        print(comparisonText(log, about, *comparison, options.masses()) +
+        print(comparisonText(log, about, told, options.masses()) +
               storiesText(blocksOf({*from, *to}), options.masses()));
     }
     return exitDone;

@@ -30,24 +30,20 @@ Words massesOf(const std::vector<const ChangeAt*>& loads) {
     return listed(std::move(all));
 }
 
-Words rangeOfChanges(const std::string& a, const std::string& b) {
-    return a == b ? figure(a) : say("%1 to %2", figure(a), figure(b));
-}
-
 /// All one way, or how far from one end to the other.
 Words waysOf(const std::vector<const ChangeAt*>& loads) {
     const auto [least, most] = std::ranges::minmax(
         loads, {}, [](const ChangeAt* at) { return at->read.besideInterval(); });
     const double low = least->read.besideInterval(), high = most->read.besideInterval();
     if (high < 0)
-        return say("slower at all %1 loads, by %2 m/s", loads.size(),
-                   rangeOfChanges(fixed(-high, saidSpeedDecimals), fixed(-low, saidSpeedDecimals)));
+        return say("by the lines slower at all %1 loads, by %2 m/s", loads.size(),
+                   rangeOf(fixed(-high, saidSpeedDecimals), fixed(-low, saidSpeedDecimals)));
     if (low > 0)
-        return say("faster at all %1 loads, by %2 m/s", loads.size(),
-                   rangeOfChanges(fixed(low, saidSpeedDecimals), fixed(high, saidSpeedDecimals)));
+        return say("by the lines faster at all %1 loads, by %2 m/s", loads.size(),
+                   rangeOf(fixed(low, saidSpeedDecimals), fixed(high, saidSpeedDecimals)));
     const auto faster = std::ranges::count_if(
         loads, [](const ChangeAt* at) { return at->read.besideInterval() > 0; });
-    return say("faster at %1 of %2 loads, by %3 to %4 m/s", faster, loads.size(),
+    return say("by the lines faster at %1 of %2 loads, by %3 to %4 m/s", faster, loads.size(),
                signedFigure(low, saidSpeedDecimals), signedFigure(high, saidSpeedDecimals));
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/batterycomparison.h"
 
+#include "core/answers/amongblocks.h"
 #include "core/answers/figures.h"
 #include "core/answers/readingwords.h"
 #include "core/answers/smallest.h"
@@ -142,7 +143,7 @@ void addWithoutBar(BatteryComparison& battery, const Words& label, const Measure
                               .word = figure ? ownUnit(measure, read) : readingWords(read.reading),
                               .reading = figure ? read.reading : Reading::NoFigure,
                               .otherConditions = figure && !read.under.empty(),
-                              .leans = figure ? read.leans() : 0,
+                              .tells = figure ? read.tells() : 0,
                               .notComparable = apart});
 }
 
@@ -165,7 +166,8 @@ void addForest(BatteryComparison& battery, const Words& label, const Measure& me
                               .reading = change.reading,
                               .otherConditions = !apart && !change.under.empty(),
                               .extrapolated = !apart && extrapolated,
-                              .leans = change.leans(),
+                              .brief = leaningReading(change),
+                              .tells = change.tells(),
                               .notComparable = apart});
 }
 
@@ -250,8 +252,11 @@ BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> k
                                  AthleteId athlete, const TestDays& from, const TestDays& to,
                                  const SquadTests& squad,
                                  std::span<const Stored<LiftId, Lift>> lifts, double level,
-                                 Devices devices) {
-    BatteryComparison battery{.level = level, .fromLabel = from.label, .toLabel = to.label};
+                                 Devices devices, const AmongBlocks* among) {
+    BatteryComparison battery{.level = level,
+                              .allAtOnce = among && !among->empty(),
+                              .fromLabel = from.label,
+                              .toLabel = to.label};
     for (const auto& kind : kinds) {
         const auto sides = sidesOf(kind.value);
         const std::size_t first = battery.tests.size();
@@ -260,6 +265,9 @@ BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> k
             TestChange test{.kind = kind, .side = side};
             const std::array blocks{blockOf(kind, from, side), blockOf(kind, to, side)};
             TestReader(test, athlete, squad, level, devices, blocks).read();
+            if (among)
+                among->tell(test.read,
+                            {.kind = Measure::Kind::Test, .test = kind.id, .side = side});
             anything = anything || test.before.session || test.after.session;
             battery.tests.push_back(std::move(test));
         }
@@ -313,11 +321,10 @@ Words testLabel(const TestKind& kind, BodySide side) {
 }
 
 Words forestReading(const ForestRow& row) {
-    return row.notComparable    ? say("not comparable")
-           : !row.noBar.empty() ? row.word
-           : row.reading == Reading::Unclear && row.leans == 0
-               ? row.word
-               : leaningReading(row.reading, row.leans);
+    return row.notComparable                                   ? say("not comparable")
+           : !row.noBar.empty()                                ? row.word
+           : row.reading == Reading::Unclear && row.tells == 0 ? row.word
+                                                               : row.brief;
 }
 
 namespace {

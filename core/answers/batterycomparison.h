@@ -13,6 +13,8 @@
 
 namespace slopebook::answers {
 
+class AmongBlocks;
+
 /// One side of a comparison: a date, a block or a stretch of days, and its sessions by date.
 struct TestDays {
     std::string label = {};
@@ -34,8 +36,9 @@ struct ForestRow {
     Reading reading = Reading::NoFigure;
     bool otherConditions = false; ///< something around it changed
     bool extrapolated = false;    ///< its figure is drawn far beyond the loads
-    int leans = 0;                ///< an unclear change: +1 to the better side, -1 to the worse
-    bool notComparable = false;   ///< drawn all the same, hatched
+    Words brief = {};           ///< its reading in few words, with which way an unclear change goes
+    int tells = 0;              ///< of an unclear change: ReadChange::tells()
+    bool notComparable = false; ///< drawn all the same, hatched
 };
 /// "better", "unclear, leaning to better", "not comparable": its interval is drawn beside; how
 /// large a change is clear in the row's own unit.
@@ -63,6 +66,8 @@ struct MissingTest {
 
 struct BatteryComparison {
     double level = 0.95;
+    /// Its readings are the season's, of all blocks at once (amongblocks.h).
+    bool allAtOnce = false;
     std::string fromLabel = {}, toLabel = {};
     std::vector<TestChange> tests = {};
     std::vector<LeftRight> leftRight = {};
@@ -72,12 +77,12 @@ struct BatteryComparison {
 };
 
 /// lifts: for gaps that are about a lift; devices: for tests measured by another one. Tests that
-/// neither side has, or has as a gap, are left out.
+/// neither side has, or has as a gap, are left out. among: what the season says of the same step.
 BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> kinds,
                                  AthleteId athlete, const TestDays& from, const TestDays& to,
                                  const SquadTests& squad,
                                  std::span<const Stored<LiftId, Lift>> lifts, double level = 0.95,
-                                 Devices devices = {});
+                                 Devices devices = {}, const AmongBlocks* among = nullptr);
 
 /// Puts a lift's check loads and 1RM into the forest plot of the battery.
 void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& comparison);

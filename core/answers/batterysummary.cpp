@@ -37,7 +37,7 @@ Words batterySummary(const BatteryComparison& battery) {
         else if (row.reading == Reading::NoFigure)
             none.push_back(row.label);
         else
-            named.push_back({row.reading, row.named, row.leans != 0 ? 1 : 0});
+            named.push_back({row.reading, row.named, row.tells});
     std::vector<Words> parts = toldReadings(named);
     if (apart > 0)
         parts.push_back(say("not comparable: %1", apart));
@@ -47,8 +47,8 @@ Words batterySummary(const BatteryComparison& battery) {
         return say("No test of the battery was done on either side.");
     const auto count = static_cast<int>(battery.forest.size());
     return asSentence(count == 1 ? clauses(std::move(parts))
-                                 : say("of %1 readings (%2), %3", count, eachChangeAlone(),
-                                       clauses(std::move(parts))));
+                                 : say("of %1 readings (%2), %3", count,
+                                       heldAgainst(battery.allAtOnce), clauses(std::move(parts))));
 }
 
 std::vector<Words> batteryRemarks(const BatteryComparison& battery) {

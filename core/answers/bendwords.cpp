@@ -23,7 +23,7 @@ Words endOfDoubt(double reach) {
 } // namespace
 
 std::optional<ReadChange> maxIfStraight(const Comparison& c) {
-    if (!c.oneRm)
+    if (!c.oneRm || c.allAtOnce) // with all blocks at once its interval would be another
         return std::nullopt;
     // What is not comparable has its change and its interval, and no reading.
     const stats::Interval& bent = c.oneRm->read.interval;

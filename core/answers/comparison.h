@@ -112,6 +112,8 @@ struct Comparison {
     /// to show; every change is of all sessions, and what lines of two days alone could say of the
     /// axis (differs, crossing) is not there.
     std::optional<std::pair<BlockSide, BlockSide>> blocks = {};
+    /// Its readings are the season's, of all blocks at once (amongblocks.h).
+    bool allAtOnce = false;
     /// Of two sessions: how tests beside the later one are compared with it as one.
     std::optional<MeanOfTests> mean = {};
     bool ofSeveral() const {

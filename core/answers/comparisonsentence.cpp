@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/comparisonsentence.h"
 
+#include "core/answers/maxclause.h"
 #include "core/answers/readingwords.h"
 #include "core/model/phrases/answers.h"
 
@@ -47,7 +48,7 @@ std::vector<ChangeAt> withTelling(const Comparison& c, const std::vector<ChangeA
     std::vector<ChangeAt> all;
     for (std::size_t i = 0; i < by.size(); ++i) {
         all.push_back(by[i]);
-        if (i + 1 < by.size())
+        if (i + 1 < by.size() && !c.allAtOnce) // between them each load is read by itself
             if (auto between = telling(c, by[i], by[i + 1]))
                 all.push_back(std::move(*between));
     }
@@ -59,7 +60,7 @@ std::vector<ChangeAt> changesWithin(const Comparison& c, const CommonLoads& comm
     std::vector<ChangeAt> inside;
     std::ranges::copy_if(c.at, std::back_inserter(inside),
                          [](const ChangeAt& at) { return !at.extrapolated; });
-    if (inside.size() >= 2)
+    if (inside.size() >= 2 || c.allAtOnce) // what else there is was read by itself
         return withTelling(c, inside);
     for (const double end : {common.low, common.high}) {
         const Mass load = massFromKilograms(end);
@@ -134,11 +135,6 @@ Place placeOf(const std::vector<Clause>& clauses, std::size_t i) {
     return single ? Place::At : Place::FromTo;
 }
 
-/// The one or the two figures.
-Words range(const std::string& a, const std::string& b) {
-    return a == b ? figure(a) : say("%1 to %2", figure(a), figure(b));
-}
-
 /// A change of speed at one load or from one to another, against the smallest that matters.
 struct Speeds {
     Phrase at, fromTo, atMore, fromToMore, atLess, fromToLess;
@@ -161,7 +157,7 @@ constexpr Speeds slower{
 Words changed(const Clause& c, const Speeds& speeds) {
     const double a = std::abs(c.smallestChange), b = std::abs(c.largestChange);
     const auto shown = [&c](double by) { return fixed(by, decimalsBeside(by, c.smallest, 2)); };
-    const Words by = range(shown(std::min(a, b)), shown(std::max(a, b)));
+    const Words by = rangeOf(shown(std::min(a, b)), shown(std::max(a, b)));
     const Words from = massWords(c.fromLoad, bareLoad), to = massWords(c.toLoad);
     if (c.fromLoad == c.toLoad)
         return say(c.beyondSmallest   ? speeds.atMore
@@ -229,7 +225,7 @@ Words clauseWords(const std::vector<Clause>& clauses, std::size_t i) {
     case Reading::Worse:
         return changed(c, slower);
     case Reading::Held: {
-        const Words by = range(signedFixed(c.smallestChange, 2), signedFixed(c.largestChange, 2));
+        const Words by = rangeOf(signedFixed(c.smallestChange, 2), signedFixed(c.largestChange, 2));
         return c.fromLoad == c.toLoad
                    ? say("speed held at %1 (%2 m/s)", massWords(c.toLoad), by)
                    : say("speed held from %1 to %2 (%3 m/s)", massWords(c.fromLoad, bareLoad),
@@ -241,77 +237,6 @@ Words clauseWords(const std::vector<Clause>& clauses, std::size_t i) {
         break;
     }
     return untold(c, placeOf(clauses, i), noFigure);
-}
-
-/// The clause with how far its estimates lie beyond any load lifted, where they lie far.
-Words withReach(Words clause, const SentenceParts& parts) {
-    const bool from = parts.reachFrom < OneRm::farMark;
-    const bool to = parts.reachTo < OneRm::farMark;
-    const Words first = figure(parts.reachFrom, 2), second = figure(parts.reachTo, 2);
-    if (from && to)
-        return first == second
-                   ? say("%1 (reach %2 both times: extrapolations)", clause, first)
-                   : say("%1 (reach %2, then %3: extrapolations)", clause, first, second);
-    if (from)
-        return say("%1 (the earlier one's reach %2: an extrapolation)", clause, first);
-    if (to)
-        return say("%1 (the later one's reach %2: an extrapolation)", clause, second);
-    return clause;
-}
-
-/// Of the estimated max: as it is, more and less than the smallest change that matters.
-struct Maxima {
-    Phrase plain, more, less;
-};
-constexpr Maxima up{"estimated max up: %1 (%2 to %3)",
-                    "estimated max up: %1 (%2 to %3), more than the smallest change that matters",
-                    "estimated max up: %1 (%2 to %3), less than the smallest change that matters"};
-constexpr Maxima down{
-    "estimated max down: %1 (%2 to %3)",
-    "estimated max down: %1 (%2 to %3), more than the smallest change that matters",
-    "estimated max down: %1 (%2 to %3), less than the smallest change that matters"};
-
-Phrase unclearMax(int leans) {
-    if (leans == 0)
-        return "no clear change of the estimated max: %1 (%2 to %3; a change is clear from %4 up)";
-    if (leans > 0)
-        return "no clear change of the estimated max, leaning to better: %1 (%2 to %3; a change is "
-               "clear from %4 up)";
-    return "no clear change of the estimated max, leaning to worse: %1 (%2 to %3; a change is "
-           "clear from %4 up)";
-}
-
-Words verdict(const ReadChange& r) {
-    const Words by = massWords(r.besideInterval(), asChange);
-    const Words low = massWords(r.interval.low, bareChange);
-    const Words high = massWords(r.interval.high, bareChange);
-    if (r.reading == Reading::Held)
-        return say("estimated max held: %1 (%2 to %3)", by, low, high);
-    if (r.reading != Reading::Better && r.reading != Reading::Worse)
-        return say(unclearMax(r.leans()), by, low, high, massWords(r.shows(), asEstimate));
-    const Maxima& max = r.reading == Reading::Better ? up : down;
-    return say(r.beyondSmallest   ? max.more
-               : r.withinSmallest ? max.less
-                                  : max.plain,
-               by, low, high);
-}
-
-Words nothingOfMax(const SentenceParts& parts) {
-    const Words low = signedFigure(parts.nothingOfMax->low, 0);
-    const Words high = signedFigure(parts.nothingOfMax->high, 0);
-    const Words reach = figure(std::min(parts.reachFrom, parts.reachTo), 2);
-    return parts.lightLater
-               ? say("the later day's light loads say nothing of the max (%1 to %2 %; reach %3)",
-                     low, high, reach)
-               : say("the earlier day's light loads say nothing of the max (%1 to %2 %; reach %3)",
-                     low, high, reach);
-}
-
-Words maxClause(const SentenceParts& parts) {
-    if (parts.nothingOfMax)
-        return nothingOfMax(parts);
-    return parts.oneRm ? withReach(verdict(parts.oneRm->read), parts)
-                       : say("no estimated max: %1", parts.oneRmReason);
 }
 
 std::vector<Words> loadClauses(const SentenceParts& parts) {
@@ -360,8 +285,9 @@ bool ofOneCondition(const Words& under) {
 
 SentenceParts sentenceParts(const Comparison& c) {
     SentenceParts parts;
-    parts.heldAgainst = c.blocks ? say("block against block, each change alone")
-                                 : say("day against day, each change alone");
+    parts.heldAgainst = c.allAtOnce ? say("block against block, all blocks at once")
+                        : c.blocks  ? say("block against block, each change alone")
+                                    : say("day against day, each change alone");
     tellOfTheDays(parts, c);
     if (const auto common = commonLoads(c.from, c.to)) {
         for (const ChangeAt& at : changesWithin(c, *common))

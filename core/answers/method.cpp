@@ -173,10 +173,13 @@ Words intervalsOfOneChange() {
                "may differ.");
 }
 
+Words intervalsOf(bool allAtOnce) {
+    return allAtOnce ? intervalsOfBlocks() : intervalsOfOneChange();
+}
+
 Words intervalsOfBlocks() {
-    return say("All blocks at once, for what stands out among many. Comparison, Battery and "
-               "Changes read each change alone, for what was asked before it was seen: their "
-               "readings may differ.");
+    return say("All blocks at once, for what stands out among many; what is better or worse alone "
+               "is so by itself, for what was asked before it was seen.");
 }
 
 Words daysAlike() {

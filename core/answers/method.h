@@ -39,6 +39,7 @@ Words heldAgainst(bool allAtOnce);
 /// Where the other way of reading is found, so that nobody is surprised by another word there.
 Words intervalsOfOneChange();
 Words intervalsOfBlocks();
+Words intervalsOf(bool allAtOnce);
 
 /// How far a reading of several days leans on how alike the days of a block are (tests/README.md).
 Words daysAlike();

@@ -39,17 +39,13 @@ Words readingWords(Reading reading) {
     return say("no figure");
 }
 
-Words leaningReading(Reading reading, int leans) {
+Words leaningReading(const ReadChange& read) {
+    if (const int alone = read.clearAlone(); alone != 0)
+        return alone > 0 ? say("unclear, better alone") : say("unclear, worse alone");
+    const int leans = read.leans();
     return leans > 0   ? say("unclear, leaning to better")
            : leans < 0 ? say("unclear, leaning to worse")
-                       : readingWords(reading);
-}
-
-Words leaningReading(const ReadChange& read) {
-    const int alone = read.clearAlone();
-    return alone > 0   ? say("unclear, better alone")
-           : alone < 0 ? say("unclear, worse alone")
-                       : leaningReading(read.reading, read.leans());
+                       : readingWords(read.reading);
 }
 
 void setUnder(ReadChange& read, const Under& under) {

@@ -95,9 +95,7 @@ struct ReadChange {
 
 /// The bare reading, for a mark of a chart: "better", "not comparable".
 Words shortReading(const ReadChange& read);
-/// A reading with where an unclear change leans: +1 to better, -1 to worse, else 0.
-Words leaningReading(Reading reading, int leans);
-/// The same, or what it is alone: "unclear, better alone".
+/// A reading with where an unclear change leans, or what it is alone: "unclear, better alone".
 Words leaningReading(const ReadChange& read);
 /// A reading with what was different around it: "better, on another surface"; "not comparable".
 /// What is unclear stays as it is: the sentence and the notes tell of it.

@@ -20,6 +20,10 @@ Words saidSpeed(double change) {
     return signedFigure(change, vanishes ? saidSpeedDecimals + 1 : saidSpeedDecimals);
 }
 
+Words rangeOf(const std::string& a, const std::string& b) {
+    return a == b ? figure(a) : say("%1 to %2", figure(a), figure(b));
+}
+
 Words clearFrom(double shows, int decimals) {
     // 0.07 in binary digits is a hair more than 0.07, and not to be said as 0.08
     constexpr double hair = 1e-9;

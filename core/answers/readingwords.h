@@ -12,6 +12,8 @@ constexpr int saidSpeedDecimals = 2;
 /// A change of speed, or an end of its interval, in a sentence, m/s: "+0.16"; what is something and
 /// would be written as nothing keeps a third decimal: "+0.004".
 Words saidSpeed(double change);
+/// "0.02 to 0.05", or the one figure where both are the same.
+Words rangeOf(const std::string& a, const std::string& b);
 /// From what size on a change is clear, rounded up: what is said is always enough.
 Words clearFrom(double shows, int decimals);
 

@@ -117,6 +117,10 @@ struct SeasonMatrix {
     std::vector<Words> design = {}; ///< what a design of this kind can and cannot show
 };
 
+/// What was different around the tests of a block and those of the chosen one; a clause, empty
+/// where nothing was.
+Words conditionsOf(const SeasonMatrix& matrix, std::size_t block);
+
 /// Puts sentence, chance, story and design where the rest is whole.
 void tellSeason(SeasonMatrix& matrix);
 

@@ -221,29 +221,27 @@ void addConditions(std::vector<Words>& all, const Words& under) {
         all.push_back(under);
 }
 
-/// What was different around the tests of a block and those of the chosen one, a line a block.
-std::vector<Words> conditionsOfBlocks(const SeasonMatrix& matrix) {
-    std::vector<Words> told;
+} // namespace
+
+Words conditionsOf(const SeasonMatrix& matrix, std::size_t block) {
+    std::vector<Words> different;
+    for (const MatrixRow& row : matrix.rows)
+        if (const auto& change = row.cells[block].against)
+            addConditions(different, change->read.under);
+    if (different.empty())
+        return {};
     const Words chosen = periodWords(matrix.blocks[matrix.chosen].block.name);
-    for (std::size_t block = 0; block < matrix.blocks.size(); ++block) {
-        std::vector<Words> different;
-        for (const MatrixRow& row : matrix.rows)
-            if (const auto& change = row.cells[block].against)
-                addConditions(different, change->read.under);
-        if (different.empty())
-            continue;
-        const Words name = periodWords(matrix.blocks[block].block.name);
-        if (different.size() == 1) // "than" follows one condition, and no list of them
-            told.push_back(say("%1 was tested %2 than %3, all or some of it: part of a change may "
-                               "be its doing",
-                               name, different.front(), chosen));
-        else
-            told.push_back(say("all or some of %1 was tested under other conditions than %2 (%3): "
-                               "part of a change may be their doing",
-                               name, chosen, listed(std::move(different))));
-    }
-    return told;
+    const Words name = periodWords(matrix.blocks[block].block.name);
+    return different.size() == 1 // "than" follows one condition, and no list of them
+               ? say("%1 was tested %2 than %3, all or some of it: part of a change may be its "
+                     "doing",
+                     name, different.front(), chosen)
+               : say("all or some of %1 was tested under other conditions than %2 (%3): part of a "
+                     "change may be their doing",
+                     name, chosen, listed(std::move(different)));
 }
+
+namespace {
 
 std::vector<Note> seasonNotes(const SeasonMatrix& matrix) {
     std::vector<Note> notes;
@@ -258,8 +256,9 @@ std::vector<Note> seasonNotes(const SeasonMatrix& matrix) {
              say("a measure's readings against the chosen block hold together at %1 %, those from "
                  "block to block likewise; not the two at once, and not over measures",
                  figure(loadText(100 * matrix.level)))});
-    for (Words& words : conditionsOfBlocks(matrix))
-        notes.push_back({Note::Kind::ContextChanged, std::move(words)});
+    for (std::size_t block = 0; block < matrix.blocks.size(); ++block)
+        if (Words words = conditionsOf(matrix, block); !words.empty())
+            notes.push_back({Note::Kind::ContextChanged, std::move(words)});
     const bool several = std::ranges::any_of(matrix.rows, [](const MatrixRow& row) {
         return std::ranges::any_of(row.cells, [](const auto& cell) { return cell.sessions > 1; });
     });

@@ -8,6 +8,7 @@
 #include "core/questions/blockquestions.h"
 #include "core/questions/kepttests.h"
 #include "core/questions/liftcontext.h"
+#include "core/questions/seasonstep.h"
 
 #include <algorithm>
 #include <map>
@@ -124,6 +125,13 @@ void addLifts(BatteryAnswer& answer, const log::Log& log, const ContextOf& conte
         });
 }
 
+/// Both sides where both are blocks that are to be read as the season reads them.
+std::optional<std::pair<BlockId, BlockId>> stepOf(const Sides& sides, const AskSettings& settings) {
+    const auto* from = std::get_if<BlockId>(&sides.from);
+    const auto* to = std::get_if<BlockId>(&sides.to);
+    return from && to && settings.allBlocks ? std::optional(std::pair(*from, *to)) : std::nullopt;
+}
+
 /// A test that sessions speak of and that is not there.
 void noteLostTests(BatteryAnswer& answer, std::span<const Stored<TestKindId, TestKind>> kinds,
                    std::span<const TestKindId> spokenOf) {
@@ -170,13 +178,22 @@ Answer<BatteryAnswer> batteryOf(const log::Log& log, const ContextOf& contextOf,
     const auto kinds = log.testKinds();
     const auto spokenOf = kindsIn(first, second);
     noteLostTests(answer, kinds, spokenOf);
-    answer.battery =
-        answers::compareBattery(kinds, athlete, first, second, squadTests(log, spokenOf),
-                                log.lifts(), settings.level, log.devices());
+    const auto step = stepOf(sides, settings);
+    const auto among =
+        step
+            ? std::optional(testsStep(log, contextOf, athlete, step->first, step->second, settings))
+            : std::nullopt;
+    answer.battery = answers::compareBattery(kinds, athlete, first, second,
+                                             squadTests(log, spokenOf), log.lifts(), settings.level,
+                                             log.devices(), among ? &*among : nullptr);
     addLifts(answer, log, contextOf, sides, settings);
-    for (const BatteryLift& lift : answer.lifts)
-        if (lift.comparison)
+    for (BatteryLift& lift : answer.lifts)
+        if (lift.comparison) {
+            if (step)
+                tellSeasonStep(*lift.comparison, log, contextOf(lift.lift.id), athlete, step->first,
+                               step->second, settings);
             answers::addLift(answer.battery, lift.lift.value, *lift.comparison);
+        }
     return answer;
 }
 

@@ -23,6 +23,8 @@ struct AskSettings {
     double level = 0.95;
     stats::Variances variances = stats::Variances::Pooled;
     Mass plateStep{2500}; ///< smallest plate pair: a pair of 1.25 kg
+    /// From block to block read as the season reads it, all its blocks at once; else by itself.
+    bool allBlocks = false;
     friend bool operator==(const AskSettings&, const AskSettings&) = default;
 };
 

@@ -33,9 +33,14 @@ public:
                                 "Squad, with their first and last day.",
                                 m_answer.athlete.value.name)};
         placeSessions(sessions);
-        addTests();
         std::vector<LiftId> lifts;
-        readable([&] { lifts = m_log.liftsOf(m_answer.athlete.id); });
+        if (m_question.lift) {
+            lifts = {*m_question.lift};
+        } else {
+            addTests();
+            if (!m_question.testsAlone)
+                readable([&] { lifts = m_log.liftsOf(m_answer.athlete.id); });
+        }
         for (const LiftId lift : lifts)
             readable([&] { addLift(lift); });
         std::ranges::sort(m_source.lifts, {},
@@ -128,6 +133,8 @@ private:
             seasonLift(m_log, std::make_shared<const LiftContext>(m_contextOf(id)), about,
                        m_source.blocks.size(), column, m_settings, once));
         answers::SeasonLift& lift = m_source.lifts.back();
+        if (!m_question.loads.empty())
+            lift.checkLoads = m_question.loads;
         for (std::size_t j = 0; j < lift.blocks.size(); ++j)
             lift.blocks[j].name = m_source.blocks[j].block.name;
     }

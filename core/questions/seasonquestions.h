@@ -21,6 +21,12 @@ struct SeasonQuestion {
     std::vector<Stored<BlockId, Block>> given = {};
     /// Of given columns that are one session of a day: its number there.
     std::map<BlockId, int> sessionOf = {};
+    /// Of that lift alone, at these loads instead of its check loads; absent: all that was
+    /// measured.
+    std::optional<LiftId> lift = {};
+    std::vector<Mass> loads = {};
+    /// Of the battery's tests, and of no lift.
+    bool testsAlone = false;
     /// That the others are read against; absent: the first.
     std::optional<BlockId> chosen = {};
 };

@@ -710,10 +710,6 @@
         <translation>Über die Saison werden die Einheiten eines Trainingsblocks zu einer gemacht, und alle Blöcke werden zusammen gegen den Bezug gelesen, der eine Einheit oder ein Block ist. Ein Trend nimmt Tage als ähnlich an, zur Hälfte von einem zum nächsten; innerhalb eines Blocks braucht er vier Tage, die die Last abdecken. Tage, an denen die Last oder eine leichtere nicht geschafft wurde oder nicht möglich war, sind unter dem Diagramm markiert.</translation>
     </message>
     <message>
-        <source>A &lt;b&gt;squad&lt;/b&gt; between two blocks: each athlete&apos;s change, as it is and drawn to all, their mean, and how many better or worse chance would give. Half of what a day does is shared by all who were tested that day, and no number of athletes lessens it. Of a block or a stretch of days all sessions are made one; a test of the battery is then the mean of its sessions.</source>
-        <translation>Ein &lt;b&gt;Kader&lt;/b&gt; zwischen zwei Blöcken: die Änderung jedes Athleten, wie sie ist und zum Mittel hin gezogen, ihr Mittel, und wie viele besser oder schlechter der Zufall ergäbe. Die Hälfte dessen, was ein Tag ausmacht, teilen alle, die an ihm getestet wurden, und keine Zahl von Athleten verringert sie. Von einem Block oder einer Folge von Tagen werden alle Einheiten zu einer gemittelt; ein Test der Batterie ist dann das Mittel seiner Einheiten.</translation>
-    </message>
-    <message>
         <source>Ctrl+U shows &lt;b&gt;what is due&lt;/b&gt;: what somebody was not tested in since the running block began, for over so many weeks, or more than a week before most of the others.</source>
         <translation>Strg+U zeigt, &lt;b&gt;was ansteht&lt;/b&gt;: worin jemand seit Beginn des laufenden Blocks, seit über so vielen Wochen oder mehr als eine Woche vor den meisten anderen nicht getestet wurde.</translation>
     </message>
@@ -742,8 +738,12 @@
         <translation>&lt;b&gt;besser&lt;/b&gt; oder &lt;b&gt;schlechter&lt;/b&gt;: das Intervall lässt null aus. &lt;b&gt;gehalten&lt;/b&gt;: die Änderung liegt sicher innerhalb der kleinsten bedeutsamen Änderung. &lt;b&gt;unklar&lt;/b&gt;: keines von beiden; ihre Änderung, ihr Intervall und die Größe, ab der eine Änderung mit solchen Tests klar ist (das halbe Intervall), werden gesagt, und was es klären würde. &lt;b&gt;keine Zahl&lt;/b&gt;: und warum.</translation>
     </message>
     <message>
-        <source>&lt;b&gt;better alone&lt;/b&gt;, &lt;b&gt;worse alone&lt;/b&gt;: unclear where a page reads all blocks at once, which asks for more; clear by itself, as Comparison and Battery read it. &lt;b&gt;standing among all&lt;/b&gt;: clear even with every reading of the season taken as one question.</source>
-        <translation>&lt;b&gt;allein besser&lt;/b&gt;, &lt;b&gt;allein schlechter&lt;/b&gt;: unklar, wo eine Seite alle Blöcke zugleich liest, was mehr verlangt; für sich genommen klar, wie Vergleich und Testbatterie es lesen. &lt;b&gt;bleibt unter allen&lt;/b&gt;: klar selbst dann, wenn alle Befunde der Saison als eine einzige Frage genommen werden.</translation>
+        <source>&lt;b&gt;better alone&lt;/b&gt;, &lt;b&gt;worse alone&lt;/b&gt;: clear by itself, and unclear where all blocks of the season are read at once, which asks for more; of two blocks every page says the same. &lt;b&gt;standing among all&lt;/b&gt;: clear even with every reading of the season taken as one question.</source>
+        <translation>&lt;b&gt;allein besser&lt;/b&gt;, &lt;b&gt;allein schlechter&lt;/b&gt;: für sich genommen klar, und unklar, wo alle Blöcke der Saison zugleich gelesen werden, was mehr verlangt; von zwei Blöcken sagt jede Seite dasselbe. &lt;b&gt;bleibt unter allen&lt;/b&gt;: klar selbst dann, wenn alle Befunde der Saison als eine einzige Frage genommen werden.</translation>
+    </message>
+    <message>
+        <source>A &lt;b&gt;squad&lt;/b&gt; between two blocks: each athlete&apos;s change, as it is and drawn to all, their mean, and how many athletes, at most, chance would make better or worse. Half of what a day does is shared by all who were tested that day, and no number of athletes lessens it. Of a block or a stretch of days all sessions are made one; a test of the battery is then the mean of its sessions.</source>
+        <translation>Ein &lt;b&gt;Kader&lt;/b&gt; zwischen zwei Blöcken: die Änderung jedes Athleten, wie sie ist und zum Mittel hin gezogen, ihr Mittel, und wie viele Athleten der Zufall höchstens besser oder schlechter machte. Die Hälfte dessen, was ein Tag ausmacht, teilen alle, die an ihm getestet wurden, und keine Zahl von Athleten verringert sie. Von einem Block oder einer Folge von Tagen werden alle Einheiten zu einer gemittelt; ein Test der Batterie ist dann das Mittel seiner Einheiten.</translation>
     </message>
 </context>
 <context>
@@ -1024,12 +1024,20 @@
         <translation>unklar, schlechter?</translation>
     </message>
     <message>
-        <source>It stands among all readings.</source>
-        <translation>Er bleibt unter allen Befunden.</translation>
-    </message>
-    <message>
         <source>Hatched: not comparable.</source>
         <translation>Schraffiert: nicht vergleichbar.</translation>
+    </message>
+    <message>
+        <source>better alone</source>
+        <translation>allein besser</translation>
+    </message>
+    <message>
+        <source>worse alone</source>
+        <translation>allein schlechter</translation>
+    </message>
+    <message>
+        <source>%1, standing among all</source>
+        <translation>%1, bleibt unter allen</translation>
     </message>
 </context>
 <context>
@@ -1785,10 +1793,6 @@
         <translation>%1, Gerade allein; nur für Änderungen zwischen zwei Tagen</translation>
     </message>
     <message>
-        <source>%1 with days and bend; change too</source>
-        <translation>%1 mit Tagen und Krümmung; auch die Änderung</translation>
-    </message>
-    <message>
         <source>Smallest that matters: %1 m/s</source>
         <translation>Kleinste bedeutsame: %1 m/s</translation>
     </message>
@@ -1823,6 +1827,10 @@
     <message>
         <source>no reading: lacks the days&apos; noise</source>
         <translation>kein Befund: ohne die Streuung der Tage</translation>
+    </message>
+    <message>
+        <source>%1 with days and bend; change too</source>
+        <translation>%1 mit Tagen und Krümmung; auch die Änderung</translation>
     </message>
 </context>
 <context>
@@ -7833,10 +7841,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>nach %1 aus Schätzung und gehobenem Maximum (davon %2 vom Athleten selbst) weichen solche Schätzungen um %3 % ab: Pläne nehmen die %4, die an jenem Tag gehoben wurden, statt %5</translation>
     </message>
     <message>
-        <source>Estimated 1RM %1 (%2 %, days and bend: %3 to %4)</source>
-        <translation>Geschätztes 1RM %1 (%2 %, Tage und Krümmung: %3 bis %4)</translation>
-    </message>
-    <message>
         <source>&apos;%1&apos; is not the log any more that this meeting began with: it went back to an earlier state. Nothing more was written into it; the next meeting goes on from what is there.</source>
         <translation>„%1“ ist nicht mehr das Protokoll, mit dem dieses Treffen begann: Es ging auf einen früheren Stand zurück. Es wurde nichts mehr hineingeschrieben; das nächste Treffen macht mit dem weiter, was dort steht.</translation>
     </message>
@@ -8005,14 +8009,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Geschätztes 1RM: die Last, bei der das Mittel einer Seite die MVT erreicht; Intervall der Änderung: Delta-Methode.</translation>
     </message>
     <message>
-        <source>Each change alone, for what was asked before it was seen. Overview, Whole season and Season read all blocks at once, for what stands out among many: their readings may differ.</source>
-        <translation>Jede Änderung für sich: für das, wonach gefragt war, bevor es gesehen wurde. Überblick, Ganze Saison und Saison lesen alle Blöcke zugleich, für das, was unter vielem auffällt: Dort kann der Befund anders lauten.</translation>
-    </message>
-    <message>
-        <source>All blocks at once, for what stands out among many. Comparison, Battery and Changes read each change alone, for what was asked before it was seen: their readings may differ.</source>
-        <translation>Alle Blöcke zugleich: für das, was unter vielem auffällt. Vergleich, Testbatterie und Änderungen lesen jede Änderung für sich, für das, wonach gefragt war, bevor es gesehen wurde: Dort kann der Befund anders lauten.</translation>
-    </message>
-    <message>
         <source>What is one thing here and in the store is put together in one go, which gives way to what is entered: it waits until nothing is entered for %1 s. Nothing is lost; the next meeting tries it again.</source>
         <translation>Was hier und im Speicher eines ist, wird in einem Zug zusammengelegt, der dem Eintragen den Vortritt lässt: Er wartet, bis %1 s lang nichts eingetragen wird. Verloren geht nichts; der nächste Abgleich versucht es wieder.</translation>
     </message>
@@ -8153,18 +8149,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Hebe %1; %2</translation>
     </message>
     <message>
-        <source>slower at all %1 loads, by %2 m/s</source>
-        <translation>an allen %1 Lasten langsamer, um %2 m/s</translation>
-    </message>
-    <message>
-        <source>faster at all %1 loads, by %2 m/s</source>
-        <translation>an allen %1 Lasten schneller, um %2 m/s</translation>
-    </message>
-    <message>
-        <source>faster at %1 of %2 loads, by %3 to %4 m/s</source>
-        <translation>an %1 von %2 Lasten schneller, um %3 bis %4 m/s</translation>
-    </message>
-    <message>
         <source>clear at all of them</source>
         <translation>klar an allen</translation>
     </message>
@@ -8255,6 +8239,42 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>unclear at %1 (clear from %2 m/s)</source>
         <translation>unklar an %1 (klar ab %2 m/s)</translation>
+    </message>
+    <message>
+        <source>%1 was lifted that day: its max is no less, though the interval begins under it</source>
+        <translation>%1 wurden an dem Tag gehoben: sein Maximum ist nicht kleiner, auch wenn das Intervall darunter beginnt</translation>
+    </message>
+    <message>
+        <source>All blocks at once, for what stands out among many; what is better or worse alone is so by itself, for what was asked before it was seen.</source>
+        <translation>Alle Blöcke zugleich, für das, was unter vielem auffällt; was allein besser oder schlechter ist, ist es für sich genommen, für das, was gefragt war, ehe man es sah.</translation>
+    </message>
+    <message>
+        <source>by the lines slower at all %1 loads, by %2 m/s</source>
+        <translation>nach den Linien langsamer bei allen %1 Lasten, um %2 m/s</translation>
+    </message>
+    <message>
+        <source>by the lines faster at all %1 loads, by %2 m/s</source>
+        <translation>nach den Linien schneller bei allen %1 Lasten, um %2 m/s</translation>
+    </message>
+    <message>
+        <source>by the lines faster at %1 of %2 loads, by %3 to %4 m/s</source>
+        <translation>nach den Linien schneller bei %1 von %2 Lasten, um %3 bis %4 m/s</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1 (%2 %, days and bend: %3 to %4)</source>
+        <translation>Geschätztes 1RM %1 (%2 %, Tage und Krümmung: %3 bis %4)</translation>
+    </message>
+    <message>
+        <source>1RM to plan with %1, by this log&apos;s maxima (%2 %: %3 to %4); the line&apos;s own %5</source>
+        <translation>1RM zum Planen %1, nach den Maxima dieses Protokolls (%2 %: %3 bis %4); das der Geraden %5</translation>
+    </message>
+    <message>
+        <source>block against block, all blocks at once</source>
+        <translation>Block gegen Block, alle Blöcke zugleich</translation>
+    </message>
+    <message>
+        <source>Each change alone, for what was asked before it was seen. Overview, Whole season and Season read all blocks at once, for what stands out among many: their readings may differ.</source>
+        <translation>Jede Änderung für sich: für das, wonach gefragt war, bevor es gesehen wurde. Überblick, Ganze Saison und Saison lesen alle Blöcke zugleich, für das, was unter vielem auffällt: Dort kann der Befund anders lauten.</translation>
     </message>
 </context>
 <context>
@@ -8722,8 +8742,8 @@ liegt über dem geschätzten 1RM</translation>
         <translation>zum Planen nach den Maxima des Protokolls</translation>
     </message>
     <message>
-        <source>dashed: the newest day alone is clear from ±%1 m/s</source>
-        <translation>gestrichelt: der neueste Tag allein ist klar ab ±%1 m/s</translation>
+        <source>dashed, at the newest day: alone it is clear from ±%1 m/s</source>
+        <translation>gestrichelt, am neuesten Tag: für sich ist er ab ±%1 m/s klar</translation>
     </message>
 </context>
 <context>
@@ -9435,10 +9455,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Zwei Tage, ein Satz</translation>
     </message>
     <message>
-        <source>Press %1 and choose %2, as %3 %4 and as %5 %6. One sentence says what changed, by load and in the 1RM. In the chart a bar that does not touch zero is a change; a grey band is what is too small to matter.</source>
-        <translation>%1 drücken und %2 wählen, als %3 %4 und als %5 %6. Ein Satz sagt, was sich geändert hat, je Last und im 1RM. Im Diagramm ist ein Balken, der die Null nicht berührt, eine Änderung; das graue Band ist, was zu klein ist, um zu zählen.</translation>
-    </message>
-    <message>
         <source>Type a ladder</source>
         <translation>Eine Leiter eintippen</translation>
     </message>
@@ -9505,6 +9521,10 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Ten minutes with the sample log. Words in bold are there to press, in that order; the help stays open beside the window.</source>
         <translation>Zehn Minuten mit dem Beispielprotokoll. Was fett steht, wird gedrückt, in dieser Reihenfolge; die Hilfe bleibt neben dem Fenster offen.</translation>
+    </message>
+    <message>
+        <source>Press %1 and choose %2; %3 %4, %5 %6. One sentence says what changed, by load and in the 1RM. In the chart a bar that does not touch zero is a change; a grey band is what is too small to matter.</source>
+        <translation>%1 drücken und %2 wählen; %3 %4, %5 %6. Ein Satz sagt, was sich geändert hat, je Last und im 1RM. Im Diagramm ist ein Balken, der die Null nicht berührt, eine Änderung; das graue Band ist, was zu klein ist, um zu zählen.</translation>
     </message>
 </context>
 <context>
@@ -9977,10 +9997,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Einen Athleten wählen.</translation>
     </message>
     <message>
-        <source>&amp;Before</source>
-        <translation>V&amp;orher</translation>
-    </message>
-    <message>
         <source>Before</source>
         <translation>Vorher</translation>
     </message>
@@ -10097,10 +10113,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>CSV (*.csv)</translation>
     </message>
     <message>
-        <source>Af&amp;ter</source>
-        <translation>Nachher</translation>
-    </message>
-    <message>
         <source>P&amp;review...</source>
         <translation>Vors&amp;chau...</translation>
     </message>
@@ -10123,6 +10135,14 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>What the intervals hold for</source>
         <translation>Wofür die Intervalle gelten</translation>
+    </message>
+    <message>
+        <source>Fro&amp;m</source>
+        <translation>V&amp;on</translation>
+    </message>
+    <message>
+        <source>&amp;To</source>
+        <translation>Z&amp;u</translation>
     </message>
 </context>
 <context>
@@ -10366,16 +10386,16 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Geplant pro Woche</translation>
     </message>
     <message>
-        <source>In this log</source>
-        <translation>In diesem Protokoll</translation>
-    </message>
-    <message>
-        <source>In this log, %1</source>
-        <translation>In diesem Protokoll, %1</translation>
-    </message>
-    <message>
         <source>Dots: sessions of %1 in this log, with sets or tests. Hollow: something was not possible. Lid on a block: a load ceiling.</source>
         <translation>Punkte: Einheiten von %1 in diesem Protokoll, mit Sätzen oder Tests. Hohl: etwas war nicht möglich. Deckel auf einem Block: eine Lastgrenze.</translation>
+    </message>
+    <message>
+        <source>Sessions here</source>
+        <translation>Einheiten hier</translation>
+    </message>
+    <message>
+        <source>Sessions of %1</source>
+        <translation>Einheiten von %1</translation>
     </message>
 </context>
 <context>
@@ -10546,18 +10566,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Druckvorschau…</translation>
     </message>
     <message>
-        <source>Par&amp;ts</source>
-        <translation>Tei&amp;le</translation>
-    </message>
-    <message>
-        <source>Earl&amp;ier</source>
-        <translation>Früher</translation>
-    </message>
-    <message>
-        <source>Late&amp;r</source>
-        <translation>Später</translation>
-    </message>
-    <message>
         <source>Chart &amp;of the change</source>
         <translation>Diagramm der &amp;Änderung</translation>
     </message>
@@ -10572,14 +10580,6 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Paper &amp;of the PDF</source>
         <translation>Papierf&amp;ormat</translation>
-    </message>
-    <message>
-        <source>%1, one scatter</source>
-        <translation>%1, eine Streuung</translation>
-    </message>
-    <message>
-        <source>%1, two scatters</source>
-        <translation>%1, zwei Streuungen</translation>
     </message>
     <message>
         <source>Earlier session or block</source>
@@ -10600,6 +10600,26 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Level of the intervals, scatter about the lines, and bands</source>
         <translation>Niveau der Intervalle, Streuung um die Geraden und Bänder</translation>
+    </message>
+    <message>
+        <source>&amp;To</source>
+        <translation>Z&amp;u</translation>
+    </message>
+    <message>
+        <source>intervals %1, one scatter</source>
+        <translation>Intervalle %1, eine Streuung</translation>
+    </message>
+    <message>
+        <source>intervals %1, two scatters</source>
+        <translation>Intervalle %1, zwei Streuungen</translation>
+    </message>
+    <message>
+        <source>What to pr&amp;int</source>
+        <translation>Was gedruc&amp;kt wird</translation>
+    </message>
+    <message>
+        <source>F&amp;rom</source>
+        <translation>Vo&amp;n</translation>
     </message>
 </context>
 <context>
@@ -10729,10 +10749,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Überbl&amp;ick des Athleten öffnen</translation>
     </message>
     <message>
-        <source>Put it on the floo&amp;r</source>
-        <translation>In die Halle da&amp;mit</translation>
-    </message>
-    <message>
         <source>Pri&amp;nt preview…</source>
         <translation>Druckvorschau…</translation>
     </message>
@@ -10779,6 +10795,10 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>What is due on %1</source>
         <translation>Was am %1 ansteht</translation>
+    </message>
+    <message>
+        <source>&amp;Test it at a station</source>
+        <translation>An einer Station &amp;testen</translation>
     </message>
 </context>
 <context>
@@ -10914,10 +10934,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Wie viele frühere Einheiten das Diagramm neben dieser zeigt</translation>
     </message>
     <message>
-        <source>Earl&amp;ier</source>
-        <translation>&amp;Frühere</translation>
-    </message>
-    <message>
         <source>Next load %1</source>
         <translation>Nächste Last %1</translation>
     </message>
@@ -10998,6 +11014,14 @@ ein Maximalversuch</translation>
     <message>
         <source>expected: %1 m/s (up to %2)</source>
         <translation>erwartet: %1 m/s (bis %2)</translation>
+    </message>
+    <message>
+        <source>Earl&amp;ier lines</source>
+        <translation>&amp;Frühere Linien</translation>
+    </message>
+    <message>
+        <source>%1 % (%2) of the estimated 1RM: it may be a maximum</source>
+        <translation>%1 % (%2) des geschätzten 1RM: es kann ein Maximum sein</translation>
     </message>
 </context>
 <context>
@@ -11231,6 +11255,11 @@ ein Maximalversuch</translation>
     <message>
         <source>Where the figures come from</source>
         <translation>Woher die Zahlen kommen</translation>
+    </message>
+    <message>
+        <source>%1, on %2</source>
+        <comment>an estimate, its day</comment>
+        <translation>%1, am %2</translation>
     </message>
 </context>
 <context>
@@ -11713,6 +11742,10 @@ ein Maximalversuch</translation>
         <source>Nobody here is called “%1”.</source>
         <translation>Niemand hier heißt „%1“.</translation>
     </message>
+    <message>
+        <source>Of everybody</source>
+        <translation>Für alle</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::JobDialog</name>
@@ -11989,10 +12022,6 @@ ein Maximalversuch</translation>
         <translation>Last bei Geschwindigkeit null</translation>
     </message>
     <message>
-        <source>1RM, %1</source>
-        <translation>1RM, %1</translation>
-    </message>
-    <message>
         <source>Loads, %1</source>
         <translation>Lasten, %1</translation>
     </message>
@@ -12035,6 +12064,10 @@ ein Maximalversuch</translation>
     <message>
         <source>SD (standard deviation) of the points about the line</source>
         <translation>SD (Standardabweichung) der Punkte um die Gerade</translation>
+    </message>
+    <message>
+        <source>Line&apos;s 1RM, %1</source>
+        <translation>1RM der Geraden, %1</translation>
     </message>
 </context>
 <context>
@@ -12609,10 +12642,6 @@ ein Maximalversuch</translation>
         <translation>Fällig</translation>
     </message>
     <message>
-        <source>Put it on the floo&amp;r</source>
-        <translation>In die Halle da&amp;mit</translation>
-    </message>
-    <message>
         <source>Was not possible</source>
         <translation>War nicht möglich</translation>
     </message>
@@ -12629,28 +12658,12 @@ ein Maximalversuch</translation>
         <translation>Gan&amp;ze Saison</translation>
     </message>
     <message>
-        <source>Block that is looked back to</source>
-        <translation>Block, auf den zurückgeblickt wird</translation>
-    </message>
-    <message>
-        <source>S&amp;ince</source>
-        <translation>Se&amp;it</translation>
-    </message>
-    <message>
         <source>What chance alone would give</source>
         <translation>Was der Zufall allein ergäbe</translation>
     </message>
     <message>
         <source>Nothing: all that was measured before was measured again.</source>
         <translation>Nichts: Alles, was zuvor gemessen wurde, wurde wieder gemessen.</translation>
-    </message>
-    <message>
-        <source>To beware of: 1 thing, told with the whole season.</source>
-        <translation>Zu beachten: 1 Punkt; er steht bei der ganzen Saison.</translation>
-    </message>
-    <message>
-        <source>To beware of: %1 things, told with the whole season.</source>
-        <translation>Zu beachten: %1 Punkte; sie stehen bei der ganzen Saison.</translation>
     </message>
     <message>
         <source>That measure is of no load: there is no season of it.</source>
@@ -12667,6 +12680,30 @@ ein Maximalversuch</translation>
     <message>
         <source>What the last block changed</source>
         <translation>Was der letzte Block geändert hat</translation>
+    </message>
+    <message>
+        <source>Block that changes are counted from</source>
+        <translation>Block, von dem an Änderungen gezählt werden</translation>
+    </message>
+    <message>
+        <source>Fr&amp;om</source>
+        <translation>V&amp;on</translation>
+    </message>
+    <message>
+        <source>Also to beware of: 1 thing, told with the whole season.</source>
+        <translation>Auch zu beachten: 1 Punkt; er steht bei der ganzen Saison.</translation>
+    </message>
+    <message>
+        <source>Also to beware of: %1 things, told with the whole season.</source>
+        <translation>Auch zu beachten: %1 Punkte; sie stehen bei der ganzen Saison.</translation>
+    </message>
+    <message>
+        <source>&amp;Test it at a station</source>
+        <translation>An einer Station &amp;testen</translation>
+    </message>
+    <message>
+        <source>Beside the newest figure, and in the table: the change. Bars reach to %1 times the smallest change that matters (grey), right is better.</source>
+        <translation>Neben der neuesten Zahl und in der Tabelle: die Änderung. Balken reichen bis zum %1-Fachen der kleinsten bedeutsamen Änderung (grau), rechts ist besser.</translation>
     </message>
 </context>
 <context>
@@ -13357,10 +13394,6 @@ ein Maximalversuch</translation>
         <translation>Der Vergleich hinter der Zelle; Eingabetaste in der Tabelle</translation>
     </message>
     <message>
-        <source>Its &amp;session</source>
-        <translation>Ihre &amp;Einheit</translation>
-    </message>
-    <message>
         <source>The last session behind the line; the space bar in the table</source>
         <translation>Die letzte Einheit hinter der Zeile; Leertaste in der Tabelle</translation>
     </message>
@@ -13388,6 +13421,10 @@ ein Maximalversuch</translation>
         <source>Save P&amp;DF…</source>
         <translation>PD&amp;F speichern…</translation>
     </message>
+    <message>
+        <source>Open it&amp;s session</source>
+        <translation>Ihre &amp;Einheit öffnen</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::SeasonPage</name>
@@ -13398,14 +13435,6 @@ ein Maximalversuch</translation>
     <message>
         <source>Load to follow</source>
         <translation>Verfolgte Last</translation>
-    </message>
-    <message>
-        <source>Use the selected as &amp;baseline</source>
-        <translation>Gewählte als Be&amp;zug</translation>
-    </message>
-    <message>
-        <source>Ba&amp;seline</source>
-        <translation>B&amp;ezug</translation>
     </message>
     <message>
         <source>Sessions, the load and the estimated 1RM</source>
@@ -13430,10 +13459,6 @@ ein Maximalversuch</translation>
     <message>
         <source>L&amp;oad</source>
         <translation>&amp;Last</translation>
-    </message>
-    <message>
-        <source>Compare &amp;it with the baseline</source>
-        <translation>&amp;Mit dem Bezug vergleichen</translation>
     </message>
     <message>
         <source>Pri&amp;nt preview…</source>
@@ -13462,10 +13487,6 @@ ein Maximalversuch</translation>
     <message>
         <source>No sets of this lift yet: type the first under Floor.</source>
         <translation>Noch keine Sätze dieser Übung: den ersten unter Halle eingeben.</translation>
-    </message>
-    <message>
-        <source>Baseline: a session or a block</source>
-        <translation>Bezug: eine Einheit oder ein Block</translation>
     </message>
     <message>
         <source>Which trends are drawn and told</source>
@@ -13510,6 +13531,22 @@ ein Maximalversuch</translation>
     <message>
         <source>The trend</source>
         <translation>Der Trend</translation>
+    </message>
+    <message>
+        <source>Session or block that changes are counted from</source>
+        <translation>Einheit oder Block, von dem an Änderungen gezählt werden</translation>
+    </message>
+    <message>
+        <source>Fro&amp;m</source>
+        <translation>V&amp;on</translation>
+    </message>
+    <message>
+        <source>Compare &amp;it with where changes start</source>
+        <translation>M&amp;it dem Anfang vergleichen</translation>
+    </message>
+    <message>
+        <source>Count &amp;from the selected</source>
+        <translation>Ab dem Gewählten &amp;zählen</translation>
     </message>
 </context>
 <context>
@@ -14277,10 +14314,6 @@ ein Maximalversuch</translation>
         <translation>nach einem geschriebenen Satz ist der Nächste dran</translation>
     </message>
     <message>
-        <source>&amp;In turn</source>
-        <translation>&amp;Reihum</translation>
-    </message>
-    <message>
         <source>Expected loads from light to heavy with blanks between them, such as 40 60 80.</source>
         <translation>Erwartet: Lasten von leicht nach schwer mit Leerzeichen dazwischen, etwa 40 60 80.</translation>
     </message>
@@ -14299,6 +14332,10 @@ ein Maximalversuch</translation>
     <message>
         <source>With a reason here, what is measured at it stands beside no other day.</source>
         <translation>Mit einem Grund hier steht, was an ihr gemessen wird, neben keinem anderen Tag.</translation>
+    </message>
+    <message>
+        <source>Whose turn &amp;is it</source>
+        <translation>Wer &amp;ist dran</translation>
     </message>
 </context>
 <context>
@@ -14558,6 +14595,10 @@ ein Maximalversuch</translation>
     <message>
         <source>Add lift…</source>
         <translation>Neue Übung…</translation>
+    </message>
+    <message>
+        <source>+ lift</source>
+        <translation>+ Übung</translation>
     </message>
 </context>
 <context>
@@ -15251,24 +15292,8 @@ ein Maximalversuch</translation>
         <translation>Zu beachten, und was eine solche Saison zeigen kann</translation>
     </message>
     <message>
-        <source>Block that the others are read against</source>
-        <translation>Block, gegen den die anderen gelesen werden</translation>
-    </message>
-    <message>
-        <source>Aga&amp;inst</source>
-        <translation>Gege&amp;n</translation>
-    </message>
-    <message>
         <source>The chosen cell</source>
         <translation>Die gewählte Zelle</translation>
-    </message>
-    <message>
-        <source>Read agains&amp;t it</source>
-        <translation>Dagegen le&amp;sen</translation>
-    </message>
-    <message>
-        <source>The other blocks against the cell&apos;s; B in the table</source>
-        <translation>Die anderen Blöcke gegen den der Zelle; B in der Tabelle</translation>
     </message>
     <message>
         <source>Nothing was measured there.</source>
@@ -15301,6 +15326,22 @@ ein Maximalversuch</translation>
     <message>
         <source>What was done in the blocks, and what to beware of</source>
         <translation>Was in den Blöcken getan wurde, und was zu beachten ist</translation>
+    </message>
+    <message>
+        <source>Block that changes are counted from</source>
+        <translation>Block, von dem an Änderungen gezählt werden</translation>
+    </message>
+    <message>
+        <source>Fr&amp;om</source>
+        <translation>V&amp;on</translation>
+    </message>
+    <message>
+        <source>Coun&amp;t from this block</source>
+        <translation>&amp;Ab diesem Block zählen</translation>
+    </message>
+    <message>
+        <source>Changes are counted from the block of the chosen cell; B in the table</source>
+        <translation>Änderungen zählen ab dem Block der gewählten Zelle; B in der Tabelle</translation>
     </message>
 </context>
 <context>

@@ -334,7 +334,7 @@ private Q_SLOTS:
             return QString();
         };
         QVERIFY(choose(u"80"_s));
-        QVERIFY2(said().startsWith(u"80"_s) && said().endsWith(u", one scatter"_s),
+        QVERIFY2(said().contains(u"80"_s) && said().endsWith(u", one scatter"_s),
                  qPrintable(said()));
         const QStringList narrower = intervals();
         QVERIFY(narrower != usual);

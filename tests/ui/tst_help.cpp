@@ -359,11 +359,11 @@ const std::vector<Row>& rows() {
          {},
          nullptr,
          "told of the simulation: see Worlds in tests/README.md"},
-        {"better alone, worse alone: unclear where a page reads all blocks at once, which asks for "
-         "more; clear by itself, as Comparison and Battery read it. standing among all: clear even "
-         "with every reading of the season taken as one question.",
+        {"better alone, worse alone: clear by itself, and unclear where all blocks of the season "
+         "are read at once, which asks for more; of two blocks every page says the same. standing "
+         "among all: clear even with every reading of the season taken as one question.",
          {},
-         "answers/tst_seasonmatrix.cpp:whatEachIsByItself"},
+         "ui/tst_oneverdict.cpp:theBatterySaysWhatTheSeasonSays"},
         {"A measured 1RM stands beside the estimate and never replaces it.",
          {},
          "answers/tst_comparison.cpp:measuredMaxima"},
@@ -437,7 +437,7 @@ const std::vector<Row>& rows() {
          "ui/tst_seasonchart.cpp:daysNotLiftedHaveTheirMark"},
         {"A squad between two blocks: each athlete's change, as it is and drawn to all, their "
          "mean, "
-         "and how many better or worse chance would give.",
+         "and how many athletes, at most, chance would make better or worse.",
          {},
          "ui/tst_trustpages.cpp:theSquadTellsItsMean"},
         {"Half of what a day does is shared by all who were tested that day, and no number of "

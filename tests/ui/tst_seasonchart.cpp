@@ -238,7 +238,7 @@ private Q_SLOTS:
     /// What came before is the first block, until the coach says otherwise: one day says less.
     void theFirstBlockIsReadAgainst() {
         OnTheSample sample;
-        QCOMPARE(sample.box("Baseline").currentText(), u"Autumn"_s);
+        QCOMPARE(sample.box("Session or block").currentText(), u"Autumn"_s);
         QVERIFY2(sample.told().contains(u"against the block Autumn "_s), qPrintable(sample.told()));
         const auto block = [](std::int64_t id, Date first, Date last) {
             return Stored<BlockId, Block>{BlockId{id}, {.name = "B", .first = first, .last = last}};
@@ -259,7 +259,7 @@ private Q_SLOTS:
 
     void aBlockIsTheBaseline() {
         OnTheSample sample;
-        QComboBox& baselines = sample.box("Baseline");
+        QComboBox& baselines = sample.box("Session or block");
         QVERIFY(baselines.findText(u"Winter flood"_s) >= 0);
         sample.choose(baselines, u"Autumn"_s);
         const SeasonData& data = sample.chart().data();

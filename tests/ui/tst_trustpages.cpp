@@ -157,7 +157,7 @@ void TestTrustPages::theSeasonIsCoresOwn() {
     const QAbstractItemModelTester tester(const_cast<TextTable*>(&page.table()));
     page.setAthleteAndLift(log.athletes[0], log.lift);
     // The day that the page is read against is chosen: else it would be the first block.
-    auto* baselines = page.findChild<QComboBox*>(u"baseline"_s);
+    auto* baselines = page.findChild<QComboBox*>(u"countedFrom"_s);
     QVERIFY(baselines);
     const int first = baselines->findText(u"1 Oct 2025"_s, Qt::MatchContains);
     QVERIFY(first >= 0);
@@ -241,7 +241,7 @@ void TestTrustPages::aClickChoosesTheBaseline() {
     QCOMPARE(chart.data().baseline, -1); // the first block again
     QSignalSpy wanted(&page, &TaskPage::batteryWanted);
     for (auto* button : page.findChildren<QPushButton*>())
-        if (button->isEnabled() && button->text().contains(u"baseline"_s) &&
+        if (button->isEnabled() && button->text().contains(u"changes start"_s) &&
             button->text().startsWith(u"Compare"_s))
             button->click();
     QCOMPARE(wanted.size(), 1);

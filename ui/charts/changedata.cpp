@@ -29,8 +29,10 @@ ChangePoint pointAt(const answers::Comparison& c, double load) {
 } // namespace
 
 ChangeData changeOf(const answers::Comparison& c, LoadUnit unit) {
-    ChangeData data{
-        .notComparable = !c.under.notComparable.empty(), .level = c.settings.level, .unit = unit};
+    ChangeData data{.notComparable = !c.under.notComparable.empty(),
+                    .allAtOnce = c.allAtOnce,
+                    .level = c.settings.level,
+                    .unit = unit};
     double low = std::min(c.from.lightest, c.to.lightest);
     double high = std::max(c.from.heaviest, c.to.heaviest);
     for (const answers::ChangeAt& at : c.at) {

@@ -45,6 +45,7 @@ struct ChangeData {
     std::optional<double> smallest{}; ///< m/s; drawn where it is one for all loads
     bool bands = false;               ///< of these two days alone as well: another question
     bool notComparable = false;       ///< the two days: hatched
+    bool allAtOnce = false;           ///< readings: answers::Comparison::allAtOnce
     double level = 0.95;
     LoadUnit unit = LoadUnit::Kilograms;
     friend bool operator==(const ChangeData&, const ChangeData&) = default;

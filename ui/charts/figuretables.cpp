@@ -56,11 +56,11 @@ FigureTable figuresOf(const LineData& data) {
 }
 
 FigureTable figuresOf(const ChangeData& data) {
-    FigureTable table{.headings = {FigureWords::tr("Load, %1").arg(unitName(data.unit)),
-                                   FigureWords::tr("Change, m/s"),
-                                   readAlone(FigureWords::tr("Interval with noise and bend, m/s")),
-                                   FigureWords::tr("As if straight, m/s"),
-                                   FigureWords::tr("Reading")}};
+    FigureTable table{
+        .headings = {
+            FigureWords::tr("Load, %1").arg(unitName(data.unit)), FigureWords::tr("Change, m/s"),
+            readAgainst(FigureWords::tr("Interval with noise and bend, m/s"), data.allAtOnce),
+            FigureWords::tr("As if straight, m/s"), FigureWords::tr("Reading")}};
     for (const ChangeReading& reading : data.readings)
         table.rows.push_back({loadNumber(reading.load, data.unit), signedNumber(reading.change, 3),
                               signedRangeText(reading.whisker.interval, 3),

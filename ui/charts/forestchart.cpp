@@ -36,7 +36,7 @@ QString readingText(const answers::ForestRow& row, const answers::ForestKey& key
 
 /// The same where no bar stands beside it: what leans with the size from which it would be clear.
 QString readingInFull(const answers::ForestRow& row, const answers::ForestKey& key, LoadUnit unit) {
-    return row.leans != 0 ? marked(said(row.word, unit), row, key) : readingText(row, key, unit);
+    return row.tells > 0 ? marked(said(row.word, unit), row, key) : readingText(row, key, unit);
 }
 
 /// Below the rows a line for each, where they are seen.
@@ -246,7 +246,8 @@ double ForestChart::textSize() const {
     return QFontMetricsF(font()).ascent();
 }
 
-void ForestChart::setRows(std::vector<answers::ForestRow> rows, LoadUnit unit) {
+void ForestChart::setRows(std::vector<answers::ForestRow> rows, LoadUnit unit, bool allAtOnce) {
+    m_allAtOnce = allAtOnce;
     m_unit = unit;
     m_rows = std::move(rows);
     const answers::ForestKey key = answers::forestKey(m_rows);
@@ -266,7 +267,8 @@ void ForestChart::setRows(std::vector<answers::ForestRow> rows, LoadUnit unit) {
 
 charts::FigureTable ForestChart::figures() const {
     charts::FigureTable table{.headings = {tr("Test"), tr("Change, units"),
-                                           readAlone(tr("Interval, units")), tr("Reading")}};
+                                           readAgainst(tr("Interval, units"), m_allAtOnce),
+                                           tr("Reading")}};
     const answers::ForestKey key = answers::forestKey(m_rows);
     for (const auto& row : m_rows)
         table.rows.push_back({said(row.label, m_unit),

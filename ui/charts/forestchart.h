@@ -28,7 +28,7 @@ class ForestChart final : public QWidget, public charts::ChartOut {
 public:
     explicit ForestChart(QWidget* parent = nullptr);
 
-    void setRows(std::vector<answers::ForestRow> rows, LoadUnit unit);
+    void setRows(std::vector<answers::ForestRow> rows, LoadUnit unit, bool allAtOnce = false);
     const std::vector<answers::ForestRow>& rows() const { return m_rows; }
     charts::FigureTable figures() const override;
     void paintPaper(QPainter& painter, const QRectF& target, const QSizeF& points) const override;
@@ -44,6 +44,7 @@ private:
     double textSize() const;
     std::vector<answers::ForestRow> m_rows;
     LoadUnit m_unit = LoadUnit::Kilograms; ///< as setRows said
+    bool m_allAtOnce = false;
 };
 
 } // namespace slopebook::ui

@@ -62,10 +62,12 @@ Scale scaleOf(const MaxChangeData& data, double width, double textSize) {
 MaxChangeData maxChangeOf(const answers::Comparison& c, LoadUnit unit) {
     MaxChangeData data{.unit = unit};
     const auto straight = answers::maxIfStraight(c);
-    if (!straight)
+    const bool read = c.oneRm && c.oneRm->read.reading != answers::Reading::NoFigure;
+    if (!straight && !(c.allAtOnce && read))
         return data;
-    data.rows = {rowOf(*straight, answers::ifStraightWords(), unit),
-                 rowOf(c.oneRm->read, answers::bendInWords(), unit)};
+    if (straight)
+        data.rows.push_back(rowOf(*straight, answers::ifStraightWords(), unit));
+    data.rows.push_back(rowOf(c.oneRm->read, answers::bendInWords(), unit));
     data.notComparable = !c.under.notComparable.empty();
     if (c.oneRm->read.smallest)
         data.smallest = c.oneRm->read.smallest->value;

@@ -131,7 +131,7 @@ void addBatteryRest(page::Flow& flow, const questions::BatteryAnswer& answer, Lo
     };
     add(PrintWords::tr("To beware of"), said(answers::batteryRemarks(answer.battery), unit));
     add(PrintWords::tr("Computed"),
-        {said(answers::batteryMethod()), said(answers::intervalsOfOneChange())});
+        {said(answers::batteryMethod()), said(answers::intervalsOf(answer.battery.allAtOnce))});
     add(PrintWords::tr("Sources"), said(answers::batterySources(answer.battery), unit));
     add(PrintWords::tr("Caution"), {fullCautions()});
     flow.table({{batteryLabelWidth}, {flow.width() - batteryLabelWidth}}, {}, rows,

@@ -204,7 +204,8 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
             unbent.change = signedRange(read->interval);
             unbent.reading = said(answers::maxCell(*read), unit);
         }
-        rows.push_back(unbent);
+        if (!c.allAtOnce) // of the change by itself, and of two days
+            rows.push_back(unbent);
         rows.push_back(
             {.label = several ? Page::tr("%1 lines alone; change of these days only").arg(level)
                               : Page::tr("%1 line alone; change of two days only").arg(level),

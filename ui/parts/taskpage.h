@@ -29,6 +29,10 @@ public:
     /// absent (a new log), then the page says what to do instead.
     virtual void setAthleteAndLift(std::optional<AthleteId> athlete,
                                    std::optional<LiftId> lift) = 0;
+    /// The block that the coach counts this athlete's changes from, on whichever page it was
+    /// chosen; absent: none was. Called before setAthleteAndLift(); pages without a start heed it
+    /// not.
+    virtual void setStart(std::optional<BlockId> /*start*/) {}
     /// Something in the log changed. session is 0 where the change is not about one session. Called
     /// for visible pages at once, for hidden ones when they are shown next.
     virtual void refresh(Logbook::What what, SessionId session) = 0;
@@ -37,11 +41,20 @@ public:
     /// are of a lift at all (window/pagetable.h).
     virtual bool isOfLift() const { return true; }
 
+protected:
+    /// Days that stand for blocks (questions::columnFor) are no start for other pages.
+    void countFrom(AthleteId athlete, BlockId start) {
+        if (raw(start) > 0)
+            Q_EMIT startChosen(athlete, start);
+    }
+
 Q_SIGNALS:
     /// isOfLift() may say something else now.
     void ofLiftChanged();
     /// A short sentence for the shell's status area.
     void message(const QString& text);
+    /// The coach counts changes of that athlete from this block: on every page from now on.
+    void startChosen(slopebook::AthleteId athlete, slopebook::BlockId start);
     /// Asks the shell to show that session in the session form.
     void sessionWanted(slopebook::SessionId session);
     /// Asks the shell to show the tests of that session.

@@ -168,10 +168,10 @@ QString methodHelp() {
                          "reading: of nothing, up to one in four such tests leans one way or the "
                          "other."),
                 Help::tr(
-                    "<b>better alone</b>, <b>worse alone</b>: unclear where a page reads all "
-                    "blocks at once, which asks for more; clear by itself, as Comparison and "
-                    "Battery read it. <b>standing among all</b>: clear even with every reading "
-                    "of the season taken as one question."),
+                    "<b>better alone</b>, <b>worse alone</b>: clear by itself, and unclear "
+                    "where all blocks of the season are read at once, which asks for more; of two "
+                    "blocks every page says the same. <b>standing among all</b>: clear even with "
+                    "every reading of the season taken as one question."),
                 Help::tr(
                     "The smallest change that matters is a fifth of the spread between athletes, "
                     "by a measure that a few far-off ones do not move, "
@@ -191,7 +191,8 @@ QString methodHelp() {
                     "one, was not lifted or not possible are marked under the chart."),
                 Help::tr(
                     "A <b>squad</b> between two blocks: each athlete's change, as it is and drawn "
-                    "to all, their mean, and how many better or worse chance would give. Half of "
+                    "to all, their mean, and how many athletes, at most, chance would make better "
+                    "or worse. Half of "
                     "what a day does is shared by all who were tested that day, and no number of "
                     "athletes lessens it. Of a block or a stretch of days all sessions are made "
                     "one; a test of the battery is then the mean of its sessions."),

@@ -81,17 +81,16 @@ TutorialStep lookAtSomebody() {
 }
 
 TutorialStep compareTwoDays() {
-    return {u"comparison"_s, Tutorial::tr("Two days, one sentence"),
-            Tutorial::tr("Press %1 and choose %2, as %3 %4 and as %5 %6. One sentence says what "
-                         "changed, by load and in the 1RM. In the chart a bar that does not touch "
-                         "zero is a change; a grey band is what is too small to matter.")
-                .arg(pressed(entryOf(Page::Comparison).title()), pressed(sampleLift),
-                     pressed(plain(
-                         QCoreApplication::translate("slopebook::ui::ComparePage", "Earl&ier"))),
-                     pressed(dateText(on(2025, 12, 1))),
-                     pressed(plain(
-                         QCoreApplication::translate("slopebook::ui::ComparePage", "Late&r"))),
-                     pressed(dateText(on(2026, 5, 4))))};
+    return {
+        u"comparison"_s, Tutorial::tr("Two days, one sentence"),
+        Tutorial::tr("Press %1 and choose %2; %3 %4, %5 %6. One sentence says what "
+                     "changed, by load and in the 1RM. In the chart a bar that does not touch "
+                     "zero is a change; a grey band is what is too small to matter.")
+            .arg(pressed(entryOf(Page::Comparison).title()), pressed(sampleLift),
+                 pressed(plain(QCoreApplication::translate("slopebook::ui::ComparePage", "F&rom"))),
+                 pressed(dateText(on(2025, 12, 1))),
+                 pressed(plain(QCoreApplication::translate("slopebook::ui::ComparePage", "&To"))),
+                 pressed(dateText(on(2026, 5, 4))))};
 }
 
 TutorialStep typeALadder() {

@@ -27,8 +27,20 @@ void Workspace::connectWays(TaskPage* page) {
             m_battery->showSession(session);
         });
     });
+    connect(page, &TaskPage::startChosen, this, [this, page](AthleteId whose, BlockId start) {
+        m_starts.insert_or_assign(whose, start);
+        for (TaskPage* other : madePages())
+            if (other != page)
+                m_behind.insert(other);
+    });
     connect(page, &TaskPage::placeWanted, this, &Workspace::openPlace);
     connect(page, &TaskPage::ofLiftChanged, this, &Workspace::fitStrip);
+}
+
+std::optional<BlockId> Workspace::start() const {
+    const auto whose = athlete();
+    const auto found = whose ? m_starts.find(*whose) : m_starts.end();
+    return found == m_starts.end() ? std::nullopt : std::optional(found->second);
 }
 
 void Workspace::openPlace(TaskPage::Place place) {

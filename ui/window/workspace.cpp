@@ -337,6 +337,7 @@ void Workspace::catchUp(TaskPage* page) {
         return;
     guarded([&] {
         const log::Moment moment(m_logbook->log());
+        page->setStart(start());
         page->setAthleteAndLift(athlete(), lift());
     });
 }

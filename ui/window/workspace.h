@@ -135,6 +135,7 @@ private:
     void openComparison(AthleteId athlete, const questions::LiftSide& from,
                         const questions::LiftSide& to);
     void connectWays(TaskPage* page);
+    std::optional<BlockId> start() const;
     void openPlace(TaskPage::Place place);
     PageHolder* holderOf(Page page) const;
     bool isShown(const Logbook::Step& step) const;
@@ -168,8 +169,9 @@ private:
     StationPage* m_station = nullptr;
     std::map<Part, Page> m_last; ///< shown of each part
     bool m_damaged = false;
-    Date m_day{};                      ///< when the pages were last told of it
-    const void* m_announced = nullptr; ///< the edit that was gone to, for the next call to take
+    Date m_day{};                          ///< when the pages were last told of it
+    const void* m_announced = nullptr;     ///< the edit that was gone to, for the next call to take
+    std::map<AthleteId, BlockId> m_starts; ///< that changes are counted from (TaskPage::setStart)
     std::set<TaskPage*> m_behind; ///< hidden pages that have not heard of a change or a choice yet
 };
 

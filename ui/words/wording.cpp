@@ -32,8 +32,8 @@ QString noAnswerText(const NoAnswer& why, LoadUnit unit) {
                : text;
 }
 
-QString readAlone(const QString& interval) {
-    return QStringLiteral("%1 (%2)").arg(interval, said(answers::eachChangeAlone()));
+QString readAgainst(const QString& interval, bool allAtOnce) {
+    return QStringLiteral("%1 (%2)").arg(interval, said(answers::heldAgainst(allAtOnce)));
 }
 
 } // namespace slopebook::ui

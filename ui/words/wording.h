@@ -16,6 +16,6 @@ QString noAnswerText(const NoAnswer& why, LoadUnit unit);
 QString asSentence(QString text);
 
 /// With what it is held against: "95 % interval (each change alone)".
-QString readAlone(const QString& interval);
+QString readAgainst(const QString& interval, bool allAtOnce = false);
 
 } // namespace slopebook::ui

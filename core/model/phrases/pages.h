@@ -70,9 +70,8 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "Each change alone, for what was asked before it was seen. Overview, "
                          "Whole season and Season read all blocks at once, for what stands out "
                          "among many: their readings may differ."),
-    translate("Phrases", "All blocks at once, for what stands out among many. Comparison, Battery "
-                         "and Changes read each change alone, for what was asked before it was "
-                         "seen: their readings may differ."),
+    translate("Phrases", "All blocks at once, for what stands out among many; what is better or "
+                         "worse alone is so by itself, for what was asked before it was seen."),
     translate("Phrases", "%1: typical error %2 %3, %4"),
     translate("Phrases", "%1: smallest change that matters %2 %3, %4"),
     translate("Phrases", "Left out, for it cannot be read: %1"),
@@ -174,9 +173,9 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "Lift %1."),
     translate("Phrases", "Lift one of %1."),
     translate("Phrases", "Lift %1; %2"),
-    translate("Phrases", "slower at all %1 loads, by %2 m/s"),
-    translate("Phrases", "faster at all %1 loads, by %2 m/s"),
-    translate("Phrases", "faster at %1 of %2 loads, by %3 to %4 m/s"),
+    translate("Phrases", "by the lines slower at all %1 loads, by %2 m/s"),
+    translate("Phrases", "by the lines faster at all %1 loads, by %2 m/s"),
+    translate("Phrases", "by the lines faster at %1 of %2 loads, by %3 to %4 m/s"),
     translate("Phrases", "clear at all of them"),
     translate("Phrases", "clear at %1"),
     translate("Phrases", "held at all of them"),

@@ -41,6 +41,10 @@ BatteryPage::BatteryPage(Logbook& logbook, Clock clock, QWidget* parent)
     connect(m_tabs, &QTabWidget::currentChanged, m_controls, &QStackedWidget::setCurrentIndex);
     connect(m_attempts, &AttemptsView::message, this, &TaskPage::message);
     connect(m_beforeAfter, &BeforeAfterView::message, this, &TaskPage::message);
+    connect(m_beforeAfter, &BeforeAfterView::startChosen, this, [this](BlockId start) {
+        if (m_athlete)
+            countFrom(*m_athlete, start);
+    });
     connect(m_beforeAfter, &BeforeAfterView::attemptsWanted, this,
             [this] { m_tabs->setCurrentWidget(m_attempts); });
     connect(m_attempts, &AttemptsView::traceWanted, this, [this] { openTrace(); });
@@ -64,6 +68,10 @@ void BatteryPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optio
     }
     m_attempts->setAthlete(athlete);
     m_beforeAfter->setAthlete(athlete);
+}
+
+void BatteryPage::setStart(std::optional<BlockId> start) {
+    m_beforeAfter->setStart(start);
 }
 
 void BatteryPage::refresh(Logbook::What, SessionId) {

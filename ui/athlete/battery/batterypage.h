@@ -22,6 +22,7 @@ public:
     BatteryPage(Logbook& logbook, Clock clock, QWidget* parent = nullptr);
 
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
+    void setStart(std::optional<BlockId> start) override;
     void refresh(Logbook::What what, SessionId session) override;
 
     bool canPrint() const override { return m_beforeAfter->answer().has_value(); }

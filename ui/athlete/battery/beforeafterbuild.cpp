@@ -4,6 +4,7 @@
 #include "ui/athlete/battery/beforeafterview.h"
 #include "ui/parts/cautions.h"
 #include "ui/parts/downscroll.h"
+#include "ui/parts/keepwhole.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
 #include "ui/words/said.h"
@@ -44,12 +45,14 @@ QWidget* BeforeAfterView::buildChoices() {
         combo->setSizeAdjustPolicy(QComboBox::AdjustToContents);
         auto* caption = new QLabel(label);
         caption->setBuddy(combo);
+        keepWhole(*caption);
         layout->addWidget(caption);
         layout->addWidget(combo);
         return combo;
     };
-    m_from = box(tr("&Before"), tr("Before"));
-    m_to = box(tr("Af&ter"), tr("After"));
+    m_from = box(tr("Fro&m"), tr("Before"));
+    m_from->setObjectName(QStringLiteral("countedFrom"));
+    m_to = box(tr("&To"), tr("After"));
     layout->addStretch(1);
     return row;
 }
@@ -80,7 +83,6 @@ QWidget* BeforeAfterView::buildBody() {
     m_summary->setAccessibleDescription(tr("What the battery says"));
     m_alone = paragraph(tr("What the intervals hold for"));
     m_alone->setObjectName(QStringLiteral("alone"));
-    m_alone->setText(said(answers::intervalsOfOneChange()));
     m_lifts = paragraph(tr("What the lifts say"));
     m_notes = paragraph(tr("Notes and sources"));
     m_tests = new TextTable(this);

@@ -23,6 +23,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace slopebook::ui {
 
@@ -58,6 +59,13 @@ void BeforeAfterView::setWay(WayOn* way) {
 void BeforeAfterView::connectParts() {
     connect(m_from, &QComboBox::currentIndexChanged, this, &BeforeAfterView::ask);
     connect(m_to, &QComboBox::currentIndexChanged, this, &BeforeAfterView::ask);
+    connect(m_from, &QComboBox::activated, this, [this] {
+        if (const auto side = sideOf(m_from))
+            if (const auto* block = std::get_if<BlockId>(&*side)) {
+                m_start = *block;
+                Q_EMIT startChosen(*block);
+            }
+    });
     connect(m_preview, &QPushButton::clicked, this, &BeforeAfterView::printPreview);
     connect(m_print, &QPushButton::clicked, this, &BeforeAfterView::print);
     connect(m_pdf, &QPushButton::clicked, this, &BeforeAfterView::writePdf);
@@ -71,6 +79,11 @@ void BeforeAfterView::setAthlete(std::optional<AthleteId> athlete) {
     if (!same)
         m_sides.clear();
     reload();
+}
+
+void BeforeAfterView::setStart(std::optional<BlockId> start) {
+    m_newStart = m_newStart || (start && start != m_start);
+    m_start = start;
 }
 
 void BeforeAfterView::reload() {
@@ -120,8 +133,27 @@ void BeforeAfterView::fillSides() {
     };
     choose(m_from, from);
     choose(m_to, to);
+    const bool newStart = std::exchange(m_newStart, false);
+    if ((newStart || fresh) && chooseFromStart())
+        return;
     if (fresh || m_from->currentIndex() < 0 || m_to->currentIndex() < 0)
         chooseDefaults();
+}
+
+// To the last block after it; both boxes list blocks first, by date.
+bool BeforeAfterView::chooseFromStart() {
+    const auto isBlock = [](const questions::BatterySide& side) {
+        return std::holds_alternative<BlockId>(side);
+    };
+    const auto from =
+        m_start ? std::ranges::find(m_sides, questions::BatterySide(*m_start)) : m_sides.end();
+    const auto blocks = std::ranges::count_if(m_sides, isBlock);
+    const auto at = from - m_sides.begin();
+    if (at + 1 >= blocks)
+        return false;
+    m_from->setCurrentIndex(static_cast<int>(at));
+    m_to->setCurrentIndex(static_cast<int>(blocks) - 1);
+    return true;
 }
 
 void BeforeAfterView::chooseDefaults() {
@@ -148,19 +180,12 @@ std::optional<questions::BatterySide> BeforeAfterView::sideOf(const QComboBox* b
 void BeforeAfterView::ask() {
     try {
         m_answer.reset();
-        const auto from = sideOf(m_from);
-        const auto to = sideOf(m_to);
-        if (!m_athlete || !from || !to) {
+        if (!m_athlete || !sideOf(m_from) || !sideOf(m_to)) {
             showReason(m_athlete ? tr("Two dates or two blocks with sessions are needed.")
                                  : tr("Choose an athlete."));
             return;
         }
-        auto answer = questions::batteryOf(
-            m_logbook.log(),
-            [this](LiftId lift) -> const questions::LiftContext& {
-                return m_logbook.context(lift);
-            },
-            *m_athlete, *from, *to);
+        auto answer = answerOf(true);
         if (!answer) {
             showReason(said(answer.why().reason, m_logbook.loadUnit()));
             return;
@@ -170,6 +195,13 @@ void BeforeAfterView::ask() {
     } catch (const std::exception& error) {
         showReason(said(error));
     }
+}
+
+Answer<questions::BatteryAnswer> BeforeAfterView::answerOf(bool allBlocks) const {
+    return questions::batteryOf(
+        m_logbook.log(),
+        [this](LiftId lift) -> const questions::LiftContext& { return m_logbook.context(lift); },
+        *m_athlete, *sideOf(m_from), *sideOf(m_to), {.allBlocks = allBlocks});
 }
 
 void BeforeAfterView::showReason(const QString& reason) {
@@ -194,7 +226,8 @@ void BeforeAfterView::show(const questions::BatteryAnswer& answer) {
     const QStringList lifts = page::liftSentences(answer, unit);
     m_lifts->setText(lifts.join(QLatin1Char('\n')));
     m_lifts->setVisible(!lifts.isEmpty());
-    m_forest->setRows(battery.forest, unit);
+    m_forest->setRows(battery.forest, unit, battery.allAtOnce);
+    m_alone->setText(said(answers::intervalsOf(battery.allAtOnce)));
     m_forest->setVisible(!battery.forest.empty());
     m_alone->setVisible(!battery.forest.empty());
     std::vector<TextTable::Row> rows;
@@ -203,7 +236,8 @@ void BeforeAfterView::show(const questions::BatteryAnswer& answer) {
             .cells = {r.test, r.before, r.after, r.change, r.percent, r.interval, r.error,
                       r.reading, r.remark},
             .explanation =
-                (readAlone(tr("%1 interval").arg(levelText(battery.level))) + u'\n' + r.remark)
+                (readAgainst(tr("%1 interval").arg(levelText(battery.level)), battery.allAtOnce) +
+                 u'\n' + r.remark)
                     .trimmed()};
         if (r.noFigure)
             row.quiet = {3, 4, 5, 6, 7};
@@ -289,7 +323,8 @@ void BeforeAfterView::writeCsv() {
                    .ending = QStringLiteral(".csv")});
         if (!to)
             return;
-        questions::writeBatteryCsv(*m_answer, *to);
+        // Figures to reckon with, as the command writes them: of the change by itself.
+        questions::writeBatteryCsv(*answerOf(false), *to);
         Q_EMIT message(tr("Written: %1").arg(nameOf(to->file)));
     });
 }

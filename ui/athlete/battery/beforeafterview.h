@@ -24,6 +24,8 @@ public:
     explicit BeforeAfterView(Logbook& logbook, QWidget* parent = nullptr);
 
     void setAthlete(std::optional<AthleteId> athlete);
+    /// As TaskPage::setStart(); what is new is taken when the view is told of the athlete next.
+    void setStart(std::optional<BlockId> start);
     void reload();
     /// Those two side by side, where both are listed.
     void compare(const questions::BatterySide& from, const questions::BatterySide& to);
@@ -47,6 +49,8 @@ public:
 Q_SIGNALS:
     void message(const QString& text);
     void answered(bool printable);
+    /// The coach chose this block to count changes from.
+    void startChosen(slopebook::BlockId start);
     /// Asks for the form where attempts are typed.
     void attemptsWanted();
 
@@ -57,8 +61,11 @@ private:
     void connectParts();
     void fillSides();
     void chooseDefaults();
+    bool chooseFromStart();
     std::optional<questions::BatterySide> sideOf(const QComboBox* box) const;
     void ask();
+    /// From block to block as the season reads it (allBlocks), or the change by itself.
+    Answer<questions::BatteryAnswer> answerOf(bool allBlocks) const;
     void show(const questions::BatteryAnswer& answer);
     void showReason(const QString& reason);
     QPushButton* m_type; ///< where nothing is to compare yet: types it
@@ -68,6 +75,8 @@ private:
     Logbook& m_logbook;
     std::optional<AthleteId> m_athlete;
     std::vector<questions::BatterySide> m_sides; ///< as listed in both boxes
+    std::optional<BlockId> m_start;
+    bool m_newStart = false;
     std::optional<questions::BatteryAnswer> m_answer;
     WayOn* m_way = nullptr;
     QWidget* m_choices;

@@ -56,11 +56,37 @@ void ComparePage::offerBlocks(QComboBox* box) const {
         add(block.id, text(block.value.name));
 }
 
-// The newest test against the last one of the block before; where no blocks are kept, against the
-// one before it that it is no repeat of. Of those only that can be compared: a day with one load
-// has no line.
+// From the block that was chosen on another page, else the last step from one block to another, as
+// Overview and Battery begin; where the newest test lies in no such block it is compared itself.
 void ComparePage::chooseDefaults() {
     m_from = m_to = std::nullopt;
+    chooseFromStart();
+    if (!m_from)
+        chooseLastStep();
+    if (!m_from)
+        chooseNewestDays();
+}
+
+// Of blocks only that can be compared: days with one load have no line.
+void ComparePage::chooseLastStep() {
+    std::vector<Stored<BlockId, Block>> with;
+    for (const auto& block : m_blocks)
+        if (std::ranges::any_of(m_about->sessions, [&](const LiftSession& session) {
+                return block.value.holds(session.date) && questions::profileOf(*m_about, session);
+            }))
+            with.push_back(block);
+    std::ranges::stable_sort(
+        with, {}, [](const auto& block) { return std::pair(block.value.last, block.value.first); });
+    if (with.size() < 2 || !with.back().value.holds(m_about->sessions.back().date) ||
+        with[with.size() - 2].value.last >= with.back().value.first)
+        return;
+    m_from = with[with.size() - 2].id;
+    m_to = with.back().id;
+}
+
+// The newest test against the last one of the block before; where no blocks are kept, against the
+// one before it that it is no repeat of.
+void ComparePage::chooseNewestDays() {
     const LiftSession* later = nullptr;
     const LiftSession* before = nullptr;
     for (auto s = m_about->sessions.rbegin(); s != m_about->sessions.rend(); ++s) {
@@ -86,6 +112,25 @@ void ComparePage::chooseDefaults() {
         m_to = later->session;
     if (before)
         m_from = before->session;
+}
+
+// From the block that was chosen on another page to the last one after it.
+void ComparePage::chooseFromStart() {
+    const auto of = [this](BlockId id) {
+        return std::ranges::find(m_blocks, id, &Stored<BlockId, Block>::id);
+    };
+    const auto start = m_start ? of(*m_start) : m_blocks.end();
+    if (start == m_blocks.end() || !isOffered(start->id))
+        return;
+    const Stored<BlockId, Block>* last = nullptr;
+    for (const auto& block : m_blocks)
+        if (block.value.first > start->value.last && isOffered(block.id) &&
+            (!last || last->value.first < block.value.first))
+            last = &block;
+    if (!last)
+        return;
+    m_from = start->id;
+    m_to = last->id;
 }
 
 } // namespace slopebook::ui

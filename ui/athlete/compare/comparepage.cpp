@@ -5,7 +5,9 @@
 #include "core/model/phrases/questions.h"
 #include "core/questions/blockquestions.h"
 #include "core/questions/liftcontext.h"
+#include "core/questions/seasonstep.h"
 #include "ui/paper/paperwork.h"
+#include "ui/parts/keepwhole.h"
 #include "ui/parts/shortcombo.h"
 #include "ui/parts/sidekey.h"
 #include "ui/parts/wayon.h"
@@ -21,6 +23,7 @@
 #include <algorithm>
 #include <array>
 #include <tuple>
+#include <utility>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -43,6 +46,11 @@ questions::LiftSide asBlock(const questions::LiftSide& side,
             if (DayStretch{block.value.first, block.value.last} == *days)
                 return block.id;
     return side;
+}
+
+std::optional<BlockId> blockOf(const questions::LiftSide& side) {
+    const auto* block = std::get_if<BlockId>(&side);
+    return block ? std::optional(*block) : std::nullopt;
 }
 
 int chosenOf(const QActionGroup& group) {
@@ -73,7 +81,7 @@ ComparePage::ComparePage(Logbook& logbook, QWidget* parent)
       m_intervals(new QToolButton), m_paperBox(new QComboBox),
       m_previewButton(new QPushButton(tr("Pri&nt preview…"))),
       m_printButton(new QPushButton(tr("&Print…"))), m_pdfButton(new QPushButton(tr("Save P&DF…"))),
-      m_partsButton(new QPushButton(tr("Par&ts"))), m_view(new ComparisonView) {
+      m_partsButton(new QPushButton(tr("What to pr&int"))), m_view(new ComparisonView) {
     m_unit = m_logbook.loadUnit();
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(buildChoices());
@@ -85,6 +93,7 @@ ComparePage::ComparePage(Logbook& logbook, QWidget* parent)
 }
 
 QWidget* ComparePage::buildChoices() {
+    m_fromBox->setObjectName(u"countedFrom"_s);
     m_fromBox->setAccessibleName(tr("Earlier session or block"));
     m_toBox->setAccessibleName(tr("Later session or block"));
     for (QComboBox* box : {m_fromBox, m_toBox}) {
@@ -99,11 +108,12 @@ QWidget* ComparePage::buildChoices() {
     const auto add = [row](const QString& text, QComboBox* box, int stretch) {
         auto* label = new QLabel(text);
         label->setBuddy(box);
+        keepWhole(*label);
         row->addWidget(label);
         row->addWidget(box, stretch);
     };
-    add(tr("Earl&ier"), m_fromBox, 3);
-    add(tr("Late&r"), m_toBox, 3);
+    add(tr("F&rom"), m_fromBox, 3);
+    add(tr("&To"), m_toBox, 3);
     return choices;
 }
 
@@ -136,9 +146,9 @@ void ComparePage::buildIntervals() {
     m_intervals->setFocusPolicy(Qt::StrongFocus);
     m_intervals->setToolTip(tr("Level of the intervals, scatter about the lines, and bands"));
     const auto name = [this] {
-        const QString state =
-            (chosenOf(*m_scatters) == 0 ? tr("%1, one scatter") : tr("%1, two scatters"))
-                .arg(m_levels->checkedAction()->text());
+        const QString state = (chosenOf(*m_scatters) == 0 ? tr("intervals %1, one scatter")
+                                                          : tr("intervals %1, two scatters"))
+                                  .arg(m_levels->checkedAction()->text());
         m_intervals->setText(state + u" \u25be"_s);
         m_intervals->setAccessibleName(state);
     };
@@ -189,6 +199,13 @@ void ComparePage::connectChoices() {
             ask();
             keepPair();
         });
+    connect(m_fromBox, &QComboBox::activated, this, [this] {
+        if (const auto block = m_from ? blockOf(*m_from) : std::nullopt; block && m_athlete) {
+            m_start = *block;
+            m_heeded.insert_or_assign(*m_athlete, *block);
+            countFrom(*m_athlete, *block);
+        }
+    });
     connect(m_previewButton, &QPushButton::clicked, this, &ComparePage::printPreview);
     connect(m_printButton, &QPushButton::clicked, this, &ComparePage::print);
     connect(m_pdfButton, &QPushButton::clicked, this, &ComparePage::writePdf);
@@ -196,6 +213,14 @@ void ComparePage::connectChoices() {
 
 void ComparePage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {
     const bool other = athlete != m_athlete || lift != m_lift;
+    if (athlete && m_start) {
+        // What was chosen on another page since goes before the pairs that were compared here.
+        const auto [heeded, first] = m_heeded.try_emplace(*athlete, *m_start);
+        if (first || std::exchange(heeded->second, *m_start) != *m_start) {
+            std::erase_if(m_pairs, [&](const auto& pair) { return pair.first.first == *athlete; });
+            m_from = m_to = std::nullopt;
+        }
+    }
     m_athlete = athlete;
     m_lift = lift;
     if (other) {
@@ -307,6 +332,8 @@ void ComparePage::ask() {
             m_logbook.log(), m_logbook.context(*m_lift), *m_about, from, to, asked());
         if (answer) {
             m_comparison = *answer;
+            questions::tellSeasonStep(*m_comparison, m_logbook.log(), m_logbook.context(*m_lift),
+                                      *m_athlete, blockOf(*m_from), blockOf(*m_to), asked());
             m_view->show(*m_comparison, header());
         } else {
             std::vector<LiftSession> chosen = from.sessions;

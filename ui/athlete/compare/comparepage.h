@@ -29,6 +29,7 @@ public:
 
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;
+    void setStart(std::optional<BlockId> start) override { m_start = start; }
     /// Shows what another page's comparisonWanted() asked for.
     void compare(const questions::LiftSide& from, const questions::LiftSide& to);
 
@@ -51,6 +52,9 @@ private:
     void readSessions();
     void fillChoices();
     void chooseDefaults();
+    void chooseFromStart();
+    void chooseLastStep();
+    void chooseNewestDays();
     void keepPair();
     QString choiceText(const LiftSession& session) const;
     void offerBlocks(QComboBox* box) const;
@@ -71,6 +75,8 @@ private:
     /// What the coach chose, by athlete and lift, while the window is open.
     std::map<std::pair<AthleteId, LiftId>, std::pair<questions::LiftSide, questions::LiftSide>>
         m_pairs;
+    std::optional<BlockId> m_start;
+    std::map<AthleteId, BlockId> m_heeded; ///< starts that the pairs heed already
     std::optional<answers::Comparison> m_comparison;
     LoadUnit m_unit = LoadUnit::Kilograms;
 

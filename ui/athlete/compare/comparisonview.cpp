@@ -141,10 +141,10 @@ QScrollArea* ComparisonView::buildTables() {
     layout->setContentsMargins(6, 0, 0, 0);
     layout->addWidget(heading(tr("By load: &what the lines say, m/s"), m_byLoadView));
     layout->addWidget(m_byLoadView);
-    auto* alone = new QLabel(said(answers::intervalsOfOneChange()));
-    alone->setObjectName(u"alone"_s);
-    alone->setWordWrap(true);
-    layout->addWidget(alone);
+    m_alone = new QLabel;
+    m_alone->setObjectName(u"alone"_s);
+    m_alone->setWordWrap(true);
+    layout->addWidget(m_alone);
     layout->addWidget(heading(tr("1R&M"), m_oneRmView));
     layout->addWidget(m_maxChart);
     layout->addWidget(m_oneRmView);
@@ -177,13 +177,14 @@ void ComparisonView::show(const Comparison& c, const PageHeader& header) {
 
 void ComparisonView::showTables(const Comparison& c, const PageHeader& header) {
     const QString level = levelText(c.settings.level), unit = unitName(header.unit);
+    m_alone->setText(said(answers::intervalsOf(c.allAtOnce)));
     std::vector<TextTable::Row> rows;
     const std::vector<page::LoadRow> loads = page::loadRows(c, header.unit);
     for (const page::LoadRow& r : loads)
         rows.push_back(
             {.cells = {r.load, r.from, r.to, r.change, r.readingInterval, r.smallest, r.reading},
              .explanation =
-                 readAlone(tr("%1 interval").arg(level)) + u'\n' +
+                 readAgainst(tr("%1 interval").arg(level), c.allAtOnce) + u'\n' +
                  (c.ofSeveral() ? tr("%1, as if lines were straight: %2 m/s; these days only: "
                                      "%3 m/s")
                                 : tr("%1, as if lines were straight: %2 m/s; these two days only: "
@@ -209,9 +210,9 @@ void ComparisonView::showTables(const Comparison& c, const PageHeader& header) {
                         .strong = r.strong,
                         .quiet = quiet});
     }
-    m_oneRm->setTable(
-        {unit, page::sideText(c, false), page::sideText(c, true), tr("Change"), tr("Reading")},
-        std::move(rows), 1, 4);
+    m_oneRm->setTable(inTwoLines({unit, page::sideText(c, false), page::sideText(c, true),
+                                  tr("Change"), tr("Reading")}),
+                      std::move(rows), 1, 4);
     QStringList notes = said(answers::markWords(c), header.unit);
     QStringList settling = page::settlingLines(c, header.unit);
     if (!settling.isEmpty())

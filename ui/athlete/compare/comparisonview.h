@@ -65,6 +65,7 @@ private:
     charts::MaxChart* m_maxChart;
     TextTable* m_byLoad;
     TextTable* m_oneRm;
+    QLabel* m_alone; ///< what the readings are held against
     QTableView* m_byLoadView;
     QTableView* m_oneRmView;
     QLabel* m_notes;

@@ -25,6 +25,8 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 using namespace Qt::Literals::StringLiterals;
 
 namespace slopebook::ui {
@@ -39,7 +41,7 @@ OverviewPage::OverviewPage(Logbook& logbook, QWidget* parent)
     : PaperTask(parent), m_logbook(logbook), m_empty(new EmptyPlace), m_blocks(new QComboBox),
       m_sentence(sentenceLabel()), m_charts(new StepChartsView), m_rows(new OverviewRows(this)),
       m_view(overviewView(m_rows)), m_dueTitle(titleLabel(tr("Due"))), m_due(wordsLabel()),
-      m_stations(new QPushButton(tr("Put it on the floo&r"))),
+      m_stations(new QPushButton(tr("&Test it at a station"))),
       m_missingTitle(titleLabel(tr("Was not possible"))), m_missing(wordsLabel()),
       m_chance(wordsLabel()) {
     build();
@@ -72,9 +74,10 @@ QWidget* OverviewPage::buildSide() {
 }
 
 void OverviewPage::build() {
-    m_blocks->setAccessibleName(tr("Block that is looked back to"));
+    m_blocks->setObjectName(u"countedFrom"_s);
+    m_blocks->setAccessibleName(tr("Block that changes are counted from"));
     m_blocks->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    auto* label = new QLabel(tr("S&ince"));
+    auto* label = new QLabel(tr("Fr&om"));
     label->setBuddy(m_blocks);
     m_choices = new QWidget;
     auto* strip = new QHBoxLayout(m_choices);
@@ -121,8 +124,9 @@ void OverviewPage::connectParts() {
     connect(m_empty, &EmptyPlace::placeWanted, this, &TaskPage::placeWanted);
     connect(m_blocks, &QComboBox::activated, this, [this](int at) {
         if (m_athlete && m_shown && at >= 0) {
-            m_since[*m_athlete] = m_shown->matrix.blocks[static_cast<std::size_t>(at)].id;
+            m_start = m_shown->matrix.blocks[static_cast<std::size_t>(at)].id;
             reload();
+            countFrom(*m_athlete, *m_start);
         }
     });
     connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
@@ -149,11 +153,7 @@ void OverviewPage::refresh(Logbook::What /*what*/, SessionId /*session*/) {
 
 void OverviewPage::reload() {
     try {
-        std::optional<BlockId> since;
-        if (m_athlete)
-            if (const auto kept = m_since.find(*m_athlete); kept != m_since.end())
-                since = kept->second;
-        showSeason(askSeason(m_logbook, m_athlete, since, true));
+        showSeason(askSeason(m_logbook, m_athlete, m_start, true));
     } catch (const std::exception& error) {
         showSeason({.nothing = {.title = said(error)}});
     }
@@ -215,15 +215,25 @@ void OverviewPage::fillSide() {
     m_missing->setVisible(!missing.isEmpty());
     m_missingTitle->setVisible(!missing.isEmpty());
     QStringList under;
+    const Words conditions = answers::conditionsOf(m_shown->matrix, m_overview.to);
+    if (!conditions.empty())
+        under << said(asSentence(conditions), unit);
+    if (std::ranges::any_of(m_rows->lines().lines,
+                            [](const auto& line) { return line.step.has_value(); }))
+        under
+            << tr("Beside the newest figure, and in the table: the change. Bars reach to %1 times "
+                  "the smallest change that matters (grey), right is better.")
+                   .arg(number(m_rows->lines().span, 1));
     if (const QString intervals = seasonIntervals(m_shown->matrix); !intervals.isEmpty())
         under << intervals;
     if (!m_shown->matrix.chance.empty())
         under << said(asSentence(m_shown->matrix.chance), unit);
-    const auto beware = m_shown->matrix.notes.size();
+    const auto beware = m_shown->matrix.notes.size() - (conditions.empty() ? 0 : 1);
     if (beware > 0)
-        under << (beware == 1
-                      ? tr("To beware of: 1 thing, told with the whole season.")
-                      : tr("To beware of: %1 things, told with the whole season.").arg(beware));
+        under
+            << (beware == 1
+                    ? tr("Also to beware of: 1 thing, told with the whole season.")
+                    : tr("Also to beware of: %1 things, told with the whole season.").arg(beware));
     under << said(m_shown->unread, unit);
     m_chance->setText(under.join(u' '));
     m_chance->setVisible(!under.isEmpty());

@@ -10,7 +10,7 @@
 #include "ui/athlete/overview/stepcharts.h"
 #include "ui/paper/papertask.h"
 
-#include <map>
+#include <optional>
 
 class QBoxLayout;
 class QComboBox;
@@ -32,6 +32,7 @@ public:
     explicit OverviewPage(Logbook& logbook, QWidget* parent = nullptr);
 
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
+    void setStart(std::optional<BlockId> start) override { m_start = start; }
     void refresh(Logbook::What what, SessionId session) override;
     /// What the log was asked for; tests hand in their own.
     void showSeason(SeasonAsking asked);
@@ -62,8 +63,7 @@ private:
 
     Logbook& m_logbook;
     std::optional<AthleteId> m_athlete;
-    /// That the coach looked back to, by athlete, while the window is open.
-    std::map<AthleteId, BlockId> m_since;
+    std::optional<BlockId> m_start;
     std::optional<AskedSeason> m_shown;
     answers::Overview m_overview{};
 

@@ -14,7 +14,7 @@ SeasonButtons::SeasonButtons(Of of, QPushButton* own, QWidget* parent) : QWidget
                           line ? tr("The comparison behind the line; Enter in the table")
                                : tr("The comparison behind the cell; Enter in the table")));
     row->addWidget(
-        addWay(Way::Session, tr("Its &session"),
+        addWay(Way::Session, tr("Open it&s session"),
                line ? tr("The last session behind the line; the space bar in the table")
                     : tr("The last session behind the cell; the space bar in the table")));
     row->addWidget(addWay(Way::Season, tr("Load thro&ugh the season"),

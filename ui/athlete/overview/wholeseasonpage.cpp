@@ -21,9 +21,15 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <utility>
+
 using namespace Qt::Literals::StringLiterals;
 
 namespace slopebook::ui {
+
+namespace {
+constexpr int lowUnder = 34; // heights of a line
+} // namespace
 
 WholeSeasonPage::WholeSeasonPage(Logbook& logbook, QWidget* parent)
     : PaperTask(parent), m_logbook(logbook), m_empty(new EmptyPlace), m_blocks(new QComboBox),
@@ -56,16 +62,19 @@ QWidget* WholeSeasonPage::buildNotes() {
     auto* fold = new SourcesFold(scroll, tr("What was done in the blocks, and what to beware of"));
     // They take the table's place: a page moves in one way at a time.
     connect(fold->button(), &QToolButton::toggled, this, [this](bool open) {
-        for (QWidget* each : std::initializer_list<QWidget*>{m_view, m_cell, m_chance, m_key})
+        m_folded = open;
+        for (QWidget* each : std::initializer_list<QWidget*>{m_view, m_cell})
             each->setVisible(!open);
+        fitWords();
     });
     return fold;
 }
 
 void WholeSeasonPage::build() {
-    m_blocks->setAccessibleName(tr("Block that the others are read against"));
+    m_blocks->setObjectName(u"countedFrom"_s);
+    m_blocks->setAccessibleName(tr("Block that changes are counted from"));
     m_blocks->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    auto* label = new QLabel(tr("Aga&inst"));
+    auto* label = new QLabel(tr("Fr&om"));
     label->setBuddy(m_blocks);
     auto* choices = new QWidget;
     auto* strip = new QHBoxLayout(choices);
@@ -79,8 +88,9 @@ void WholeSeasonPage::build() {
     m_cell->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_cell->setMinimumHeight(2 * fontMetrics().lineSpacing()); // the table does not jump
 
-    m_against = new QPushButton(tr("Read agains&t it"));
-    m_against->setToolTip(tr("The other blocks against the cell's; B in the table"));
+    m_against = new QPushButton(tr("Coun&t from this block"));
+    m_against->setToolTip(
+        tr("Changes are counted from the block of the chosen cell; B in the table"));
     m_buttons = new SeasonButtons(SeasonButtons::Of::Cell, m_against);
 
     auto* body = new QWidget;
@@ -112,8 +122,15 @@ void WholeSeasonPage::connectParts() {
         fitButtons();
     });
     connect(m_view, &MatrixView::wayWanted, this, &WholeSeasonPage::goTo);
-    connect(m_view, &MatrixView::barsChanged, this, &WholeSeasonPage::showKey,
-            Qt::QueuedConnection);
+    connect(
+        m_view, &MatrixView::barsChanged, this,
+        [this] {
+            if (m_low && m_shown)
+                showNotes(); // where the key is then
+            else
+                showKey();
+        },
+        Qt::QueuedConnection);
     const auto readAgainst = [this] {
         if (const auto at = m_view->current())
             choose(at->block);
@@ -129,6 +146,9 @@ void WholeSeasonPage::connectParts() {
 void WholeSeasonPage::resizeEvent(QResizeEvent* event) {
     PaperTask::resizeEvent(event);
     m_view->setMinimumHeight(pictureHeight(*this));
+    const bool low = height() < lowUnder * fontMetrics().height();
+    if (low != std::exchange(m_low, low) && m_shown)
+        showNotes();
 }
 
 void WholeSeasonPage::setAthleteAndLift(std::optional<AthleteId> athlete,
@@ -143,11 +163,7 @@ void WholeSeasonPage::refresh(Logbook::What /*what*/, SessionId /*session*/) {
 
 void WholeSeasonPage::reload() {
     try {
-        std::optional<BlockId> chosen;
-        if (m_athlete)
-            if (const auto kept = m_chosen.find(*m_athlete); kept != m_chosen.end())
-                chosen = kept->second;
-        showSeason(askSeason(m_logbook, m_athlete, chosen, false));
+        showSeason(askSeason(m_logbook, m_athlete, m_start, false));
     } catch (const std::exception& error) {
         showSeason({.nothing = {.title = said(error)}});
     }
@@ -187,13 +203,21 @@ void WholeSeasonPage::showNotes() {
     const auto fill = [](QLabel* label, QLabel* title, const QStringList& lines) {
         label->setText(lines.join(u'\n'));
         label->setVisible(!lines.isEmpty());
-        if (title)
-            title->setVisible(!lines.isEmpty());
+        title->setVisible(!lines.isEmpty());
     };
     fill(m_story, m_storyTitle, notes.story);
-    fill(m_chance, nullptr, notes.chance);
-    fill(m_notes, m_notesTitle, notes.beware);
+    m_chance->setText(notes.chance.join(u'\n'));
+    QStringList beware = notes.beware;
+    if (m_low)
+        beware << notes.chance << m_key->text();
+    fill(m_notes, m_notesTitle, beware);
     fill(m_design, m_designTitle, notes.design);
+    fitWords();
+}
+
+void WholeSeasonPage::fitWords() {
+    for (QLabel* each : {m_chance, m_key})
+        each->setVisible(!m_folded && !m_low && !each->text().isEmpty());
 }
 
 void WholeSeasonPage::showKey() {
@@ -207,8 +231,9 @@ void WholeSeasonPage::showKey() {
 void WholeSeasonPage::choose(std::size_t block) {
     if (!m_shown || !m_athlete || block >= m_shown->matrix.blocks.size())
         return;
-    m_chosen[*m_athlete] = m_shown->matrix.blocks[block].id;
+    m_start = m_shown->matrix.blocks[block].id;
     reload();
+    countFrom(*m_athlete, *m_start);
 }
 
 std::optional<MeasureAt> WholeSeasonPage::current() const {

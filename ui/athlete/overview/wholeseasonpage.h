@@ -7,8 +7,6 @@
 #include "ui/athlete/overview/seasonasking.h"
 #include "ui/paper/papertask.h"
 
-#include <map>
-
 class QBoxLayout;
 class QComboBox;
 class QLabel;
@@ -28,6 +26,7 @@ public:
     explicit WholeSeasonPage(Logbook& logbook, QWidget* parent = nullptr);
 
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
+    void setStart(std::optional<BlockId> start) override { m_start = start; }
     void refresh(Logbook::What what, SessionId session) override;
     /// What the log was asked for; tests hand in their own.
     void showSeason(SeasonAsking asked);
@@ -49,6 +48,7 @@ private:
     void fillBlocks();
     void showNotes();
     void showKey();
+    void fitWords();
     void fitButtons();
     void choose(std::size_t block);
     void goTo(Way way);
@@ -58,8 +58,7 @@ private:
 
     Logbook& m_logbook;
     std::optional<AthleteId> m_athlete;
-    /// That the coach read against, by athlete, while the window is open.
-    std::map<AthleteId, BlockId> m_chosen;
+    std::optional<BlockId> m_start;
     std::optional<AskedSeason> m_shown;
 
     QStackedLayout* m_stack = nullptr;
@@ -70,6 +69,8 @@ private:
     Sentence* m_sentence;
     MatrixView* m_view;
     QLabel* m_cell;
+    bool m_folded = false; ///< the notes are open in the table's place
+    bool m_low = false;    ///< room is short: what the marks mean stands with the notes
     QLabel* m_key;
     QLabel* m_chance;
     QLabel* m_notesTitle;

@@ -26,8 +26,8 @@ QWidget* SeasonPage::buildChoices() {
     m_loads = new QComboBox;
     m_loads->setAccessibleName(tr("Load to follow"));
     m_baselines = new QComboBox;
-    m_baselines->setObjectName(QStringLiteral("baseline"));
-    m_baselines->setAccessibleName(tr("Baseline: a session or a block"));
+    m_baselines->setObjectName(QStringLiteral("countedFrom"));
+    m_baselines->setAccessibleName(tr("Session or block that changes are counted from"));
     auto* box = new QWidget;
     auto* row = new QHBoxLayout(box);
     m_strip = row;
@@ -40,7 +40,7 @@ QWidget* SeasonPage::buildChoices() {
         row->addWidget(combo);
     };
     add(tr("L&oad"), m_loads);
-    add(tr("Ba&seline"), m_baselines);
+    add(tr("Fro&m"), m_baselines);
     buildTrends();
     row->addWidget(m_trends);
     row->addStretch(1);
@@ -80,8 +80,8 @@ void SeasonPage::nameTrends() {
 }
 
 QLayout* SeasonPage::buildButtons() {
-    m_useAsBaseline = new QPushButton(tr("Use the selected as &baseline"));
-    m_compare = new QPushButton(tr("Compare &it with the baseline"));
+    m_useAsBaseline = new QPushButton(tr("Count &from the selected"));
+    m_compare = new QPushButton(tr("Compare &it with where changes start"));
     m_preview = new QPushButton(tr("Pri&nt preview…"));
     m_print = new QPushButton(tr("&Print…"));
     m_pdf = new QPushButton(tr("Save P&DF…"));

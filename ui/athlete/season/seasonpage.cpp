@@ -79,6 +79,8 @@ void SeasonPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::option
     if (athlete != m_athlete || lift != m_lift) {
         m_load.reset();
         m_baseline.reset();
+        if (m_start)
+            m_baseline = *m_start;
     }
     m_athlete = athlete;
     m_lift = lift;
@@ -92,6 +94,20 @@ void SeasonPage::refresh(Logbook::What /*what*/, SessionId /*session*/) {
 void SeasonPage::setBaseline(const questions::Baseline& baseline) {
     m_baseline = baseline;
     ask();
+    if (const auto* block = std::get_if<BlockId>(&baseline); block && m_athlete) {
+        m_start = *block;
+        countFrom(*m_athlete, *block);
+    }
+}
+
+// A session that was chosen here gives way to a block that was chosen on another page since.
+void SeasonPage::setStart(std::optional<BlockId> start) {
+    if (start == m_start)
+        return;
+    m_start = start;
+    m_baseline.reset();
+    if (start)
+        m_baseline = *start;
 }
 
 std::optional<questions::Baseline> SeasonPage::baselineOf(const SeasonItem& item) const {

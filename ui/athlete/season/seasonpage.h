@@ -46,6 +46,7 @@ protected:
 
 private:
     void setBaseline(const questions::Baseline& baseline);
+    void setStart(std::optional<BlockId> start) override;
     /// That of a row: its session, or its block.
     std::optional<questions::Baseline> baselineOf(const SeasonItem& item) const;
     QWidget* buildChoices();
@@ -75,7 +76,8 @@ private:
     std::optional<LiftId> m_lift;
     std::optional<questions::Background> m_about;
     std::optional<Mass> m_load;
-    std::optional<questions::Baseline> m_baseline;
+    std::optional<questions::Baseline> m_baseline; ///< of this page alone, or the start
+    std::optional<BlockId> m_start;
     std::optional<answers::FollowedSeason> m_season; ///< what is shown
     std::vector<Stored<BlockId, Block>> m_blocks;
     std::vector<Stored<DeviceId, Device>> m_devices;

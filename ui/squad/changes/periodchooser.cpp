@@ -2,6 +2,7 @@
 #include "ui/squad/changes/periodchooser.h"
 
 #include "ui/parts/dayedit.h"
+#include "ui/parts/keepwhole.h"
 #include "ui/words/format.h"
 
 #include <QComboBox>
@@ -32,9 +33,7 @@ PeriodChooser::PeriodChooser(const QString& label, const QString& name, QWidget*
     row->setContentsMargins(0, 0, 0, 0);
     auto* caption = new QLabel(label);
     caption->setBuddy(m_what);
-    // Under its size hint the strip would cut off a short word.
-    caption->setMargin(1);
-    caption->setMinimumWidth(caption->sizeHint().width() + 4);
+    keepWhole(*caption);
     row->addWidget(caption);
     row->addWidget(m_what);
     row->addWidget(m_date);

@@ -337,7 +337,7 @@ QSizeF SquadForestChart::paperSize() const {
 
 charts::FigureTable SquadForestChart::figures() const {
     charts::FigureTable table{.headings = {SquadForestWords::tr("Athlete"), m_data.title,
-                                           readAlone(SquadForestWords::tr("Interval")),
+                                           readAgainst(SquadForestWords::tr("Interval")),
                                            SquadForestWords::tr("Drawn to all"),
                                            SquadForestWords::tr("Reading")}};
     const int decimals = m_data.scale.decimals() + 1;

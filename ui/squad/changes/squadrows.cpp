@@ -89,7 +89,7 @@ std::vector<TextTable::Row> squadRows(const answers::SquadPart& part, double lev
                       drawn ? signedNumber(scaled(drawn->drawn), decimalsOf(part)) : u"–"_s, mass,
                       unit);
             row.cells << readingCell(part, r, unit);
-            QStringList told{readAlone(SquadRows::tr("%1 interval").arg(levelText(level)))};
+            QStringList told{readAgainst(SquadRows::tr("%1 interval").arg(levelText(level)))};
             if (drawn)
                 told << SquadRows::tr("Drawn to all (moved towards the mean of all by what noise "
                                       "may be): %1 (%2)")
