@@ -331,7 +331,7 @@ private Q_SLOTS:
         QVERIFY(season.empty() && compared.empty());
         view.setCurrentIndex(view.model()->index(5, 1));
         QVERIFY(!button(page, u"Compare"_s)->isEnabled()); // of a body mass
-        QVERIFY(button(page, u"Its session"_s)->isEnabled());
+        QVERIFY(button(page, u"Open its session"_s)->isEnabled());
     }
 
     void overviewGroupsByReadingAndSaysWhatIsDue() {
@@ -349,7 +349,7 @@ private Q_SLOTS:
         QVERIFY2(last(4).startsWith(u"no figure: not tested"_s), qPrintable(last(4)));
         QVERIFY(plain(labelOf(page, "due").text()).contains(u"Isometric pull"_s));
         QVERIFY(labelOf(page, "due").text().contains(u"last in Autumn"_s));
-        QVERIFY(button(page, u"Put it on the floor"_s)->isVisible());
+        QVERIFY(button(page, u"Test it at a station"_s)->isVisible());
         QVERIFY(page.charts().data().charts.size() <= 4);
         QCOMPARE(page.charts().data().charts.front().points.back().figure, u"1.051"_s);
         QSignalSpy compared(&page, &TaskPage::comparisonWanted),
@@ -359,13 +359,13 @@ private Q_SLOTS:
         QTest::keyClick(view, Qt::Key_Return);
         QCOMPARE(compared.size(), 1);
         button(page, u"Whole season"_s)->click();
-        button(page, u"Put it on the floor"_s)->click();
+        button(page, u"Test it at a station"_s)->click();
         QCOMPARE(place.size(), 2);
         matrix.rows.pop_back(); // the body mass, which is due as well
         matrix.rows[3].cells[2] = noCell(NoAnswer::Why::NotPossible, "rig sold");
         page.showSeason(askedByHand(matrix));
         QVERIFY(labelOf(page, "missing").text().contains(u"rig sold"_s));
-        QVERIFY(!button(page, u"Put it on the floor"_s)->isVisible());
+        QVERIFY(!button(page, u"Test it at a station"_s)->isVisible());
     }
 
     void thePagesFollowTheLogAndTheKeys() {

@@ -46,12 +46,6 @@ QString bareWord(const CellChange& change, LoadUnit unit) {
     return said(answers::readingWords(change.read.reading), unit);
 }
 
-/// Which way an unclear change goes: what it is alone, else where it leans.
-int towards(const answers::ReadChange& read) {
-    const int alone = read.clearAlone();
-    return alone != 0 ? alone : read.leans();
-}
-
 /// With where an unclear change leans.
 QString shortWord(const CellChange& change, LoadUnit unit) {
     return change.comparable() && change.why.empty()
@@ -74,9 +68,7 @@ QString changeSentence(const SeasonMatrix& matrix, const Measure& measure, const
     if (!change.comparable())
         return MatrixText::tr("Against %1: %2, %3 (%4); %5.")
             .arg(from, words, figures.trimmed(), range, said(change.read.notComparable, unit));
-    const QString told =
-        MatrixText::tr("Against %1: %2, %3 (%4).").arg(from, words, figures.trimmed(), range);
-    return change.stands ? told + u' ' + MatrixText::tr("It stands among all readings.") : told;
+    return MatrixText::tr("Against %1: %2, %3 (%4).").arg(from, words, figures.trimmed(), range);
 }
 
 QString spokenCell(const SeasonMatrix& matrix, const answers::MatrixRow& row, std::size_t block,
@@ -127,7 +119,10 @@ MatrixCellFigure cellFigure(const SeasonMatrix& matrix, const answers::MatrixRow
         shown.step = stepOf(row.measure, *cell.against);
         if (shown.mark == CellMark::NoReading)
             shown.brief = MatrixText::tr("no reading");
-        else if (const int which = towards(cell.against->read); which != 0)
+        else if (const int alone = cell.against->read.clearAlone(); alone != 0)
+            shown.brief =
+                alone > 0 ? MatrixText::tr("better alone") : MatrixText::tr("worse alone");
+        else if (const int which = cell.against->read.leans(); which != 0)
             shown.brief =
                 which > 0 ? MatrixText::tr("unclear, better?") : MatrixText::tr("unclear, worse?");
     }
@@ -225,9 +220,11 @@ QString changeWords(const Measure& measure, const CellChange& change, LoadUnit u
         return said(answers::shortReading(change.read), unit);
     if (!measure.judged())
         return MatrixText::tr("changed");
-    return said(measure.isMass() ? answers::maxCell(change.read)
-                                 : answers::sizedCell(change.read, measure.saidDecimals()),
-                unit);
+    const QString words =
+        said(measure.isMass() ? answers::maxCell(change.read)
+                              : answers::sizedCell(change.read, measure.saidDecimals()),
+             unit);
+    return change.stands ? MatrixText::tr("%1, standing among all").arg(words) : words;
 }
 
 MatrixFigure matrixFigure(const SeasonMatrix& matrix, LoadUnit unit) {

@@ -24,6 +24,7 @@ namespace {
 constexpr int nameRows = 2;                     // of blocks, under a chart
 constexpr double leastSpan = 1.6, mostSpan = 4; // units either way
 constexpr double marker = 0.62;                 // heights of a line
+constexpr double beside = 0.34;                 // of a block's width
 
 /// What a chart counts in: the smallest change that matters, else half of the widest interval.
 double unitOf(const answers::MatrixRow& row) {
@@ -34,6 +35,18 @@ double unitOf(const answers::MatrixRow& row) {
         if (cell.interval)
             widest = std::max(widest, (cell.interval->high - cell.interval->low) / 2);
     return widest > 0 ? widest : 1;
+}
+
+/// As the table has it, where right is better; here up is more.
+std::optional<Step> changeOf(const answers::Measure& measure, const answers::OverviewRow& shown) {
+    auto step = shown.step && shown.step->why.empty() ? stepOf(measure, *shown.step) : std::nullopt;
+    if (!step || measure.higherIsBetter)
+        return step;
+    for (stats::Interval* range :
+         {&step->whisker.interval, &step->whisker.equivalence, &step->whisker.straight})
+        *range = {-range->high, -range->low};
+    step->change = -step->change;
+    return step;
 }
 
 StepChart chartOf(const answers::SeasonMatrix& matrix, const answers::OverviewRow& shown,
@@ -49,7 +62,8 @@ StepChart chartOf(const answers::SeasonMatrix& matrix, const answers::OverviewRo
                                     unit),
                     .words = shown.step ? changeWords(row.measure, *shown.step, unit) : QString(),
                     .mark = shown.step ? markOf(row.measure, *shown.step) : CellMark::Figure,
-                    .banded = row.smallest && row.smallest->value > 0};
+                    .banded = row.smallest && row.smallest->value > 0,
+                    .change = changeOf(row.measure, shown)};
     for (std::size_t block = 0; block < row.cells.size(); ++block) {
         const answers::MatrixCell& cell = row.cells[block];
         if (!cell.value)
@@ -72,6 +86,10 @@ double spanOf(const StepChartsData& data) {
     for (const StepChart& chart : data.charts)
         for (const StepChart::Point& point : chart.points)
             span = std::max({span, std::abs(point.low), std::abs(point.high)});
+    for (const StepChart& chart : data.charts)
+        if (chart.change && chart.banded)
+            span = std::max({span, std::abs(chart.change->whisker.interval.low),
+                             std::abs(chart.change->whisker.interval.high)});
     return std::min(span * 1.05, mostSpan);
 }
 
@@ -128,6 +146,43 @@ void paintPoints(QPainter& painter, const StepChart& chart, const StepFrame& fra
         painter.drawPath(look::markerPath(shapeOf(chart, at), marker * pen.line));
         painter.restore();
     }
+}
+
+/// Beside the last point what the reading is made of.
+void paintChange(QPainter& painter, const StepChart& chart, const StepFrame& frame,
+                 const MatrixPen& pen) {
+    if (!chart.change || !chart.banded)
+        return;
+    const double x =
+        frame.x(chart.points.back().block) + beside * frame.area.width() / frame.blocks;
+    look::Ground ground = pen.ground;
+    ground.ink = markColour(chart.mark, pen.ground);
+    painter.save();
+    painter.setClipRect(frame.area.adjusted(0, -1, 0, 1));
+    charts::paintWhisker(
+        painter, chart.change->whisker,
+        [&](double value) {
+            return QPointF(x,
+                           frame.area.center().y() - value / frame.span * frame.area.height() / 2);
+        },
+        QPointF(pen.line * 0.18, 0), ground);
+    painter.fillRect(QRectF(x - pen.line * 0.3, frame.y(chart.change->change) - pen.line * 0.08,
+                            pen.line * 0.6, pen.line * 0.16),
+                     ground.ink);
+    painter.setClipping(false);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(ground.ink);
+    const double half = pen.line * 0.22;
+    const auto runsOn = [&](double edge, double way) { // beyond the scale
+        painter.drawPolygon(QPolygonF{QPointF(x, edge - way * half),
+                                      QPointF(x - half, edge + way * half),
+                                      QPointF(x + half, edge + way * half)});
+    };
+    if (chart.change->whisker.interval.high > frame.span)
+        runsOn(frame.area.top(), 1);
+    if (chart.change->whisker.interval.low < -frame.span)
+        runsOn(frame.area.bottom(), -1);
+    painter.restore();
 }
 
 /// The figures of the last block and of the one before it, beside their points.
@@ -254,6 +309,7 @@ void paintOne(QPainter& painter, const QRectF& whole, const StepChart& chart,
                          grey);
     }
     paintPoints(painter, chart, frame, pen);
+    paintChange(painter, chart, frame, pen);
     paintFigures(painter, chart, frame, box.right(), pen);
     paintBlocks(painter, data.blocks, frame, pen);
 }

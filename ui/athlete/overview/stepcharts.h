@@ -22,6 +22,7 @@ struct StepChart {
     QString words{}; ///< in full
     CellMark mark = CellMark::Figure;
     bool banded = true; ///< whether a smallest change is known; else a unit is the interval's half
+    std::optional<Step> change{}; ///< of the last point from that one, up is more
     std::vector<Point> points{};
     std::size_t from = 0; ///< the point that the last is compared with
     friend bool operator==(const StepChart&, const StepChart&) = default;
