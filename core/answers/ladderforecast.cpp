@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/ladderforecast.h"
 
+#include "core/answers/planbounds.h"
 #include "core/stats/allowance.h"
 #include "core/stats/infinity.h"
 
@@ -134,7 +135,8 @@ std::optional<stats::DesignCriterion> LadderJudge::criterion(int n, bool forOneR
 }
 
 void LadderJudge::forecastMax(LadderForecast& ladder, const stats::Spread& x) const {
-    ladder.heaviestPercent = 100 * kilograms(ladder.loads.back().exact) / profile.oneRm->estimate;
+    ladder.heaviestPercent = // of what loads are planned with, as everywhere in a plan
+        100 * kilograms(ladder.loads.back().exact) / estimateToPlanWith(*profile.oneRm);
     if (const auto scatter = ownScatter(x.n))
         if (const double width = oneRm(x, *scatter); std::isfinite(width))
             ladder.oneRm = width;

@@ -20,11 +20,14 @@ Words headlineOf(const Profile& profile, const OneRm& oneRm, bool wholeSource) {
         return say("Estimated 1RM %1, no interval", estimate);
     const Words level = figure(loadText(100 * profile.level));
     const Words low = massWords(whole->low, bareEstimate);
-    if (oneRm.extrapolatedVeryFar())
+    if (oneRm.extrapolatedFar()) // a figure alone would be read as one
         return say("Estimated 1RM %1 to %2 (%3 %), middle %4", low,
                    massWords(whole->high, asEstimate), level,
                    massWords(estimateToPlanWith(oneRm), bareEstimate));
     const Words high = massWords(whole->high, bareEstimate);
+    if (plansCalibrated(oneRm))
+        return say("1RM to plan with %1, by this log's maxima (%2 %: %3 to %4); the line's own %5",
+                   estimate, level, low, high, massWords(oneRm.estimate, asEstimate));
     if (oneRm.toPlan)
         return wholeSource ? say("Estimated 1RM %1 (%2 % to plan with: %3 to %4)", estimate, level,
                                  low, high)

@@ -182,14 +182,16 @@ private Q_SLOTS:
         QVERIFY(answers::plansCalibrated(oneRm));
         const QString pair = rangeText(*oneRm.calibratedToPlan, 1);
         QVERIFY(pair != rangeText(*oneRm.toPlan, 1));
-        QCOMPARE(line(0, LinesModel::ToPlan), pair);
+        QCOMPARE(line(0, LinesModel::ToPlan),
+                 number(*oneRm.calibrated, 1) + QStringLiteral(": ") + pair);
         QStringList told;
         for (const QLabel* label : m_page->findChildren<QLabel*>())
             told << label->text();
         const QString all = told.join(QLatin1Char('\n'));
-        QVERIFY2(all.contains(QStringLiteral("Estimated 1RM ") + number(*oneRm.calibrated, 1)),
+        QVERIFY2(all.contains(QStringLiteral("1RM to plan with ") + number(*oneRm.calibrated, 1)),
                  qPrintable(all));
-        QVERIFY2(all.contains(QStringLiteral("to plan with: ") + pair), qPrintable(all));
+        QVERIFY2(all.contains(QStringLiteral("by this log's maxima (95 %: ") + pair),
+                 qPrintable(all));
         QVERIFY2(!all.contains(rangeText(*oneRm.toPlan, 1)), qPrintable(all));
     }
 

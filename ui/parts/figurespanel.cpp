@@ -112,6 +112,9 @@ void FiguresPanel::showProfile(const std::optional<LiftSession>& session,
 FiguresPanel::Words FiguresPanel::wordsOf(const answers::Profile& profile) const {
     Words words;
     addOneRm(words, profile);
+    if (m_sources) // a page of many days
+        words.headline = tr("%1, on %2", "an estimate, its day")
+                             .arg(words.headline, dateText(profile.session.date));
     addLine(words, profile);
     return words;
 }

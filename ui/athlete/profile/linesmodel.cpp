@@ -24,8 +24,14 @@ QString oneRmFigure(const answers::OneRm& oneRm, int column, LoadUnit unit) {
         return oneRm.extrapolatedVeryFar() || !oneRm.interval ? QStringLiteral("(%1)").arg(estimate)
                                                               : estimate;
     case LinesModel::ToPlan:
-        return answers::toPlanWith(oneRm) ? rangeText(inUnit(*answers::toPlanWith(oneRm), unit), 1)
-                                          : QStringLiteral("\u2013");
+        if (!answers::toPlanWith(oneRm))
+            return QStringLiteral("\u2013");
+        // By the log's own maxima it is around another estimate than the line's beside it.
+        return (answers::plansCalibrated(oneRm)
+                    ? number(inUnit(answers::estimateToPlanWith(oneRm), unit), 1) +
+                          QStringLiteral(": ")
+                    : QString()) +
+               rangeText(inUnit(*answers::toPlanWith(oneRm), unit), 1);
     case LinesModel::Interval:
         return oneRm.interval ? rangeText(inUnit(*oneRm.interval, unit), 1)
                               : QStringLiteral("\u2013");
@@ -168,10 +174,10 @@ QVariant LinesModel::data(const QModelIndex& index, int role) const {
 
 QVariant LinesModel::headerData(int section, Qt::Orientation orientation, int role) const {
     static const char* const titles[ColumnCount] = {
-        QT_TR_NOOP("Session"),        QT_TR_NOOP("1RM, %1"), QT_TR_NOOP("To plan with, %1"),
-        QT_TR_NOOP("Line alone, %1"), QT_TR_NOOP("Reach"),   QT_TR_NOOP("Measured"),
-        QT_TR_NOOP("V0, m/s"),        QT_TR_NOOP("Slope"),   QT_TR_NOOP("Scatter, m/s"),
-        QT_TR_NOOP("R\u00b2"),        QT_TR_NOOP("Points"),  QT_TR_NOOP("Loads, %1"),
+        QT_TR_NOOP("Session"),        QT_TR_NOOP("Line's 1RM, %1"), QT_TR_NOOP("To plan with, %1"),
+        QT_TR_NOOP("Line alone, %1"), QT_TR_NOOP("Reach"),          QT_TR_NOOP("Measured"),
+        QT_TR_NOOP("V0, m/s"),        QT_TR_NOOP("Slope"),          QT_TR_NOOP("Scatter, m/s"),
+        QT_TR_NOOP("R\u00b2"),        QT_TR_NOOP("Points"),         QT_TR_NOOP("Loads, %1"),
         QT_TR_NOOP("L0, %1")};
     static const char* const tips[ColumnCount] = {
         QT_TR_NOOP("Checked: on the chart"),
