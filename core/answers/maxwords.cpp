@@ -13,7 +13,14 @@ Words liftedWords(const Profile& profile) {
     if (const auto tried = profile.lightestNotLifted())
         return say("%1 was lifted that day and %2 was not: that day's max lies between", lifted,
                    massWords(*tried));
-    return say("%1 was lifted that day: its max is no less", lifted);
+    const auto* held =
+        profile.oneRm && toPlanWith(*profile.oneRm) ? &*toPlanWith(*profile.oneRm) : nullptr;
+    // The line knows of speeds alone.
+    return held && held->low < profile.heaviestLifted()
+               ? say("%1 was lifted that day: its max is no less, though the interval begins under "
+                     "it",
+                     lifted)
+               : say("%1 was lifted that day: its max is no less", lifted);
 }
 
 Words planWithWords(const Profile& profile) {

@@ -46,9 +46,10 @@ void TestAgainstLast::allOneWay() {
             {40, 1.2 + by + e}, {60, 1.0 + by - e}, {80, 0.8 + by - e}, {100, 0.6 + by + e}};
     };
     const QString slower = told(compared(moved(0), moved(-0.04)));
-    QVERIFY2(slower.startsWith(u"Against 2026-01-08, each change alone: slower at all 4 loads, by "
-                               u"0.04 m/s; "_s),
-             qPrintable(slower));
+    QVERIFY2(
+        slower.startsWith(u"Against 2026-01-08, each change alone: by the lines slower at all 4 "
+                          u"loads, by 0.04 m/s; "_s),
+        qPrintable(slower));
     // At 60 and 80 kg by hand (tst_squad): half-width 2.776445 sqrt(0.0002 x 0.6) = 0.0304: clear.
     // At the ends sqrt(0.0002 x 2 (1/4 + 900/2000)): 0.0465, said as 0.05.
     QVERIFY2(slower.contains(u"clear at 60, 80 kg"_s), qPrintable(slower));
@@ -90,9 +91,9 @@ void TestAgainstLast::eachLoadHasItsOwnReading() {
                 clearAt << QString::number(kilograms(at.load));
         }
         QCOMPARE(loads, 4);
-        const QString ways = up == 4   ? u"faster at all 4 loads"_s
-                             : up == 0 ? u"slower at all 4 loads"_s
-                                       : u"faster at %1 of 4 loads"_s.arg(up);
+        const QString ways = up == 4   ? u"by the lines faster at all 4 loads"_s
+                             : up == 0 ? u"by the lines slower at all 4 loads"_s
+                                       : u"by the lines faster at %1 of 4 loads"_s.arg(up);
         QVERIFY2(said.contains(ways), qPrintable(said));
         QCOMPARE(said.contains(u"; clear at "_s), !clearAt.isEmpty());
         if (!clearAt.isEmpty() && clearAt.size() < 4)

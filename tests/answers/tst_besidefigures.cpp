@@ -207,6 +207,12 @@ private Q_SLOTS:
         QCOMPARE(english(planWithWords(withOneRm(loose, {}))),
                  std::string("estimated 1RM 100.0 kg; to plan with 88.0 to 115.0 kg, by the line "
                              "and the MVT's own SD alone: days and bend leave it unbounded"));
+        // The line knows of speeds alone: where its interval begins under what was lifted, the
+        // words say which of the two holds.
+        QCOMPARE(english(liftedWords(withOneRm(oneRm, {}))),
+                 std::string("80 kg was lifted that day: its max is no less, though the interval "
+                             "begins under it"));
+        oneRm.calibratedToPlan = stats::Interval{80, 88};
         QCOMPARE(english(liftedWords(withOneRm(oneRm, {}))),
                  std::string("80 kg was lifted that day: its max is no less"));
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/entry/entrypage.h"
 
+#include "ui/floor/entry/besidelast.h"
 #include "ui/floor/entry/countedin.h"
 #include "ui/floor/entry/entryline.h"
 #include "ui/floor/entry/nextload.h"
@@ -33,7 +34,6 @@
 #include <QSpinBox>
 #include <QSplitter>
 #include <QTableView>
-#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -85,11 +85,9 @@ void EntryPage::build(const Clock& clock) {
     m_nextWhy->setAccessibleDescription(tr("Where the next load comes from"));
     m_nextWhy->setContentsMargins(6, 0, 6, 2);
 
-    m_against = new SettledLabel;
-    m_against->setObjectName(QStringLiteral("againstLast"));
+    m_against =
+        new BesideLast([this] { return m_view ? againstLastText(*m_view, m_logbook) : QString(); });
     m_against->setAccessibleDescription(tr("Today beside last time"));
-    // its room before its words: a line that comes lays the whole page out anew
-    m_against->setMinimumHeight(fontMetrics().height());
 
     auto* typing = new QHBoxLayout;
     typing->addWidget(m_line, 1);
@@ -176,7 +174,7 @@ QWidget* EntryPage::buildTables() {
     m_earlier->setMinimumHeight(rowHeight);
     m_earlier->setAccessibleName(tr("Earlier sessions on the chart"));
     m_earlier->setToolTip(tr("How many earlier sessions the chart shows beside this one"));
-    auto* earlierLabel = new QLabel(tr("Earl&ier"));
+    auto* earlierLabel = new QLabel(tr("Earl&ier lines"));
     earlierLabel->setBuddy(m_earlier);
     buttons->addWidget(earlierLabel);
     buttons->addWidget(m_earlier);
@@ -331,7 +329,7 @@ void EntryPage::showNothing(const QString& why) {
     m_ladderTitle->setText(tr("Last time"));
     m_next->clear();
     m_nextWhy->clear();
-    sayAgainstLast({});
+    m_against->say({});
     m_figures->clear();
     m_chart->setData({});
     m_line->showProblem(why);
@@ -360,42 +358,7 @@ void EntryPage::showView(const SessionView& view) {
     m_figures->showProfile(view.session, view.profile);
     m_chart->setSpokenText(m_figures->sentence());
     highlight();
-    keepRoom(*m_against, view.last.has_value());
-    askAgainstLast();
-}
-
-void EntryPage::keepRoom(QWidget& hidden, bool kept) {
-    QSizePolicy policy = hidden.sizePolicy();
-    if (policy.retainSizeWhenHidden() == kept)
-        return;
-    policy.setRetainSizeWhenHidden(kept);
-    hidden.setSizePolicy(policy);
-}
-
-void EntryPage::askAgainstLast() {
-    if (m_asked)
-        return;
-    m_asked = true;
-    QTimer::singleShot(0, this, [this] {
-        m_asked = false;
-        showAgainstLast();
-    });
-}
-
-void EntryPage::sayAgainstLast(const QString& told) {
-    m_against->setText(told);
-    m_against->setVisible(!told.isEmpty()); // an empty line is nothing to be heard
-}
-
-void EntryPage::showAgainstLast() {
-    QString told;
-    try {
-        if (m_view)
-            told = againstLastText(*m_view, m_logbook);
-    } catch (const std::exception& error) {
-        told = said(error);
-    }
-    sayAgainstLast(told);
+    m_against->ask(view.last.has_value());
 }
 
 void EntryPage::fillTables(const SessionView& view) {

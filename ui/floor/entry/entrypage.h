@@ -18,10 +18,10 @@ class QSpinBox;
 namespace slopebook::ui {
 
 class EntryLine;
+class BesideLast;
 class FiguresPanel;
 class RestTimer;
 class SessionBar;
-class SettledLabel;
 class SplitOffer;
 
 struct PastedBlock;
@@ -89,11 +89,7 @@ private:
     std::optional<charts::PointRef> chartPointOf(int row) const;
     void showNothing(const QString& why);
     /// Beside last time, once what was typed is drawn: it asks what everybody's tests say.
-    void askAgainstLast();
-    void showAgainstLast();
-    void sayAgainstLast(const QString& told);
     /// Its room while it is hidden: nothing moves when it comes.
-    static void keepRoom(QWidget& hidden, bool kept);
     QString take(const std::vector<Set>& sets);
     QString note(const TypedGap& gap);
     QStringList questionsOf(const PastedBlock& block, const std::vector<Set>& sets) const;
@@ -117,8 +113,7 @@ private:
     EntryLine* m_line;
     QLabel* m_next;
     QLabel* m_nextWhy;
-    SettledLabel* m_against; ///< today beside last time
-    bool m_asked = false;    ///< that is still to be shown
+    BesideLast* m_against;
     RestTimer* m_rest;
     SetModel* m_sets;
     LadderModel* m_ladder;

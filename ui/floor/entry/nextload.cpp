@@ -28,6 +28,10 @@ QString nextText(const SessionView& view, LoadUnit unit) {
                               : EntryPage::tr("Next load %1").arg(load);
 }
 
+namespace {
+constexpr double wholeMax = 99.5; // %: shown as 100
+}
+
 QString nextWhy(const SessionView& view) {
     if (!view.next)
         return {};
@@ -37,7 +41,9 @@ QString nextWhy(const SessionView& view) {
                     ? EntryPage::tr("as last time")
                     : EntryPage::tr("the same rise again"));
     if (view.nextShare && view.nextShareWithin)
-        why << EntryPage::tr("%1 % (%2) of the estimated 1RM")
+        why << (view.nextShareWithin->high >= wholeMax
+                    ? EntryPage::tr("%1 % (%2) of the estimated 1RM: it may be a maximum")
+                    : EntryPage::tr("%1 % (%2) of the estimated 1RM"))
                    .arg(number(*view.nextShare, 0), rangeText(*view.nextShareWithin, 0));
     else if (view.nextShare)
         why << EntryPage::tr("%1 % of the estimated 1RM").arg(number(*view.nextShare, 0));
