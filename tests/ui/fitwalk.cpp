@@ -330,12 +330,11 @@ void FitWalk::lookAtTable(const QString& place, const QTableView& table) {
                  .arg(header.length())
                  .arg(table.viewport()->width()));
     const bool readAcross = table.objectName() == QLatin1String("matrix") ||
-                            table.objectName() == QLatin1String("everything") ||
-                            table.objectName() == QLatin1String("noise");
+                            table.objectName() == QLatin1String("everything");
     // What goes on the bar, and what a change is read as, is read across in whatever window.
-    constexpr std::array always{"loads",  "ladders", "lines",     "overview",
-                                "season", "squad",   "sets",      "attemptsDone",
-                                "values", "tests",   "leftRight", "missing"};
+    constexpr std::array always{"loads",     "ladders", "lines",        "overview", "season",
+                                "squad",     "sets",    "attemptsDone", "values",   "tests",
+                                "leftRight", "missing", "noise"};
     const bool inAny = std::ranges::any_of(
         always, [&](const char* one) { return table.objectName() == QLatin1String(one); });
     if (inAny || (m_columns && readAcross))

@@ -102,7 +102,7 @@ private Q_SLOTS:
         QCOMPARE(who.size(), 1);
         QCOMPARE(who[0][0].value<AthleteId>(), squad.athletes[3]);
         QCOMPARE(where[0][0].value<TaskPage::Place>(), TaskPage::Place::Overview);
-        button(page, u"floor"_s)->click();
+        button(page, u"station"_s)->click();
         QCOMPARE(where[1][0].value<TaskPage::Place>(), TaskPage::Place::Stations);
     }
 

@@ -48,7 +48,6 @@ void Index::build() {
     m_parts->setAccessibleName(tr("Parts"));
     for (const Part part : parts)
         m_parts->addTab(titleOf(part));
-    m_findLabel->setText(tr("Find an &athlete"));
     m_findLabel->setBuddy(m_find);
     m_find->setObjectName(QStringLiteral("findAthlete"));
     m_find->setAccessibleName(tr("Find an athlete"));
@@ -60,9 +59,9 @@ void Index::build() {
     finding->setContentsMargins(frameMargin, 4, frameMargin, 4);
     finding->addWidget(m_findLabel);
     finding->addWidget(m_find, 1);
-    QSizePolicy keepsRoom = m_findBox->sizePolicy(); // the list stands still from page to page
+    QSizePolicy keepsRoom = m_find->sizePolicy(); // the list stands still from page to page
     keepsRoom.setRetainSizeWhenHidden(true);
-    m_findBox->setSizePolicy(keepsRoom);
+    m_find->setSizePolicy(keepsRoom);
     m_list->setObjectName(QStringLiteral("indexList"));
     m_list->setAccessibleName(tr("Index"));
     m_list->setModel(m_rows);
@@ -131,7 +130,7 @@ void Index::paintEvent(QPaintEvent* /*event*/) {
     QPainter painter(this);
     const FrameLook look = frameLook(palette());
     painter.fillRect(QRect(width() - 1, 0, 1, height()), look.hair);
-    if (!m_findBox->isHidden())
+    if (!m_find->isHidden())
         painter.fillRect(QRect(frameMargin, m_findBox->geometry().bottom(),
                                width() - 2 * frameMargin, m_find->hasFocus() ? 2 : 1),
                          m_find->hasFocus() ? look.chosen : look.second);
@@ -179,7 +178,9 @@ void Index::showPage(Page page) {
     m_page = page;
     const QSignalBlocker quiet(m_parts);
     m_parts->setCurrentIndex(static_cast<int>(entryOf(page).part));
-    m_findBox->setVisible(entryOf(page).ofAthlete);
+    const bool ofAthlete = entryOf(page).ofAthlete;
+    m_find->setVisible(ofAthlete);
+    m_findLabel->setText(ofAthlete ? tr("Find an &athlete") : tr("Of everybody"));
     showRows();
 }
 
@@ -327,7 +328,7 @@ bool Index::keyInList(int key, const QString& text) {
         break;
     }
     // A letter begins a name.
-    if (text.isEmpty() || !text.front().isLetterOrNumber() || m_findBox->isHidden() ||
+    if (text.isEmpty() || !text.front().isLetterOrNumber() || m_find->isHidden() ||
         !m_find->isEnabled())
         return false;
     m_find->setFocus(Qt::OtherFocusReason);

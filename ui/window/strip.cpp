@@ -25,7 +25,7 @@ Strip::Strip(QWidget* parent)
     m_lift->setObjectName(QStringLiteral("lift"));
     m_lift->setAccessibleName(tr("Lift"));
     m_lift->lineEdit()->setAccessibleName(tr("Lift"));
-    m_add->setText(QStringLiteral("+"));
+    m_add->setText(tr("+ lift"));
     m_add->setAutoRaise(true);
     m_add->setFocusPolicy(Qt::StrongFocus);
     m_add->setAccessibleName(tr("Add lift"));

@@ -106,7 +106,7 @@ std::vector<charts::KeyEntry> seasonKey(const SeasonData& data, const look::Grou
         key.push_back(charts::tooSmallKey(g, number(*data.matters, 3) + QStringLiteral(" m/s")));
     if (data.detectable)
         key.push_back(
-            {SeasonWords::tr("dashed: the newest day alone is clear from ±%1 m/s")
+            {SeasonWords::tr("dashed, at the newest day: alone it is clear from ±%1 m/s")
                  .arg(said(answers::clearFrom(*data.detectable, answers::saidSpeedDecimals))),
              [g](QPainter& p, const QRectF& box) {
                  p.setPen(look::smallestPen(g));

@@ -18,6 +18,8 @@ using charts::PlotFrame;
 
 namespace {
 
+constexpr double besideNewest = 10; // of the width
+
 void paintSpans(QPainter& painter, const SeasonLayout& f, const SeasonData& data) {
     const look::Ground& g = f.velocity.ground;
     const QRectF all = f.showsMax ? f.velocity.area.united(f.oneRm.area) : f.velocity.area;
@@ -77,8 +79,12 @@ void paintBaseline(QPainter& painter, const SeasonLayout& layout, const SeasonDa
         const double top = f.yOf(*data.baselineValue + *data.detectable);
         const double bottom = f.yOf(*data.baselineValue - *data.detectable);
         painter.setPen(look::smallestPen(f.ground));
+        // The newest day's alone, and so beside it alone.
+        const auto newest = std::ranges::max_element(data.points, {}, &SeasonPoint::day);
+        const double from =
+            newest == data.points.end() ? 0 : f.x(newest->day) - f.area.width() / besideNewest;
         for (const double y : {top, bottom})
-            painter.drawLine(QPointF(f.area.left(), y), QPointF(f.area.right(), y));
+            painter.drawLine(QPointF(std::max(from, f.area.left()), y), QPointF(f.area.right(), y));
     }
     painter.setPen(look::zeroPen(f.ground));
     painter.drawLine(QPointF(f.area.left(), at), QPointF(f.area.right(), at));

@@ -93,7 +93,7 @@ void StationDialog::buildPlan(const Station& station) {
     addField(tr("&Sets or attempts"), m_sets);
     m_rotates = new QCheckBox(tr("a set that is written makes it the next one's turn"));
     m_rotates->setChecked(station.rotates);
-    addField(tr("&In turn"), m_rotates);
+    addField(tr("Whose turn &is it"), m_rotates);
 }
 
 void StationDialog::fitWhat() {

@@ -106,7 +106,7 @@ void BlocksPage::build() {
 QStringList BlocksPage::blockColumns() const {
     return inTwoLines({tr("Block"), tr("First day"), tr("Last day"), tr("Load ceiling"),
                        tr("Planned a week"),
-                       m_name.isEmpty() ? tr("In this log") : tr("In this log, %1").arg(m_name),
+                       m_name.isEmpty() ? tr("Sessions here") : tr("Sessions of %1").arg(m_name),
                        tr("Missing"), tr("Trained"), tr("Note")});
 }
 

@@ -24,8 +24,8 @@
 namespace slopebook::ui {
 
 namespace {
-constexpr int liftColumn = 0, deviceColumn = 1, atColumn = 3, cvColumn = 7, cvLogColumn = 8,
-              smallestChange = 9, sourceColumn = 10;
+constexpr int liftColumn = 0, deviceColumn = 1, atColumn = 3, testsColumn = 4, rangeColumn = 6,
+              cvColumn = 7, cvLogColumn = 8, smallestChange = 9, sourceColumn = 10;
 constexpr std::size_t readOneByOne = 50; // more athletes than that are read as a list
 
 std::map<AthleteId, QString> namesIn(const log::Log& log,
@@ -65,6 +65,7 @@ void NoiseView::build() {
     m_noiseView = rowTable(m_noise, tr("Noise by lift, device and load"),
                            {.lastTakesRest = true,
                             .giving = {atColumn, deviceColumn, liftColumn},
+                            .leaving = {rangeColumn, testsColumn, sourceColumn},
                             .told = {cvColumn, cvLogColumn}});
     m_noiseView->setObjectName(QStringLiteral("noise"));
     m_repeatView = textRowTable(m_repeats, tr("Repeat tests used"));

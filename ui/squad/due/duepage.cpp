@@ -28,7 +28,7 @@ DuePage::DuePage(Logbook& logbook, Clock clock, QWidget* parent)
       m_sentence(new Sentence), m_notes(new QLabel), m_rows(new TextTable(this)),
       m_view(rowTable(m_rows, tr("Who is due for what"), {.lastTakesRest = true, .growing = true})),
       m_open(new QPushButton(tr("&Open the athlete's overview"))),
-      m_stations(new QPushButton(tr("Put it on the floo&r"))),
+      m_stations(new QPushButton(tr("&Test it at a station"))),
       m_preview(new QPushButton(tr("Pri&nt preview…"))), m_print(new QPushButton(tr("&Print…"))),
       m_pdf(new QPushButton(tr("Save P&DF…"))) {
     build();
