@@ -10,6 +10,8 @@
 
 #include <QEvent>
 #include <QHBoxLayout>
+#include <QScrollArea>
+#include <QScrollBar>
 
 #include <algorithm>
 
@@ -41,9 +43,24 @@ public:
         QSize least = m_page->minimumSizeHint();
         if (!m_line->isHidden())
             least.setWidth(std::max(least.width(), m_line->minimumSizeHint().width()));
-        least.setHeight(
-            wrappedHeight(m_page->layout(), std::max(width(), least.width()), least.height()));
+        least.setHeight(leastHeight(least));
         return least + QSize(0, lineHeight());
+    }
+
+    /// The same with the scroll bar beside it and without: a sentence may be lower where it is
+    /// narrower, in smaller type, and a height that goes by the width that the page has just now
+    /// would have the bar come and go for ever.
+    int leastHeight(const QSize& least) const {
+        const auto at = [&](int width) {
+            return wrappedHeight(m_page->layout(), std::max(width, least.width()), least.height());
+        };
+        const QWidget* viewport = parentWidget();
+        const auto* area =
+            viewport ? qobject_cast<const QScrollArea*>(viewport->parentWidget()) : nullptr;
+        if (!area)
+            return at(width());
+        const int whole = area->maximumViewportSize().width();
+        return std::max(at(whole), at(whole - area->verticalScrollBar()->sizeHint().width()));
     }
 
 protected:
