@@ -10798,7 +10798,7 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>&amp;Test it at a station</source>
-        <translation>An einer Station &amp;testen</translation>
+        <translation>An einer Station testen</translation>
     </message>
 </context>
 <context>
@@ -12699,7 +12699,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>&amp;Test it at a station</source>
-        <translation>An einer Station &amp;testen</translation>
+        <translation>An einer Station testen</translation>
     </message>
     <message>
         <source>Beside the newest figure, and in the table: the change. Bars reach to %1 times the smallest change that matters (grey), right is better.</source>
@@ -13545,7 +13545,7 @@ ein Maximalversuch</translation>
         <translation>M&amp;it dem Anfang vergleichen</translation>
     </message>
     <message>
-        <source>Count &amp;from the selected</source>
+        <source>Coun&amp;t from the selected</source>
         <translation>Ab dem Gewählten &amp;zählen</translation>
     </message>
 </context>
@@ -14335,7 +14335,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>Whose turn &amp;is it</source>
-        <translation>Wer &amp;ist dran</translation>
+        <translation>Wer ist dran</translation>
     </message>
 </context>
 <context>
@@ -15337,7 +15337,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>Coun&amp;t from this block</source>
-        <translation>&amp;Ab diesem Block zählen</translation>
+        <translation>Ab diesem Block zählen</translation>
     </message>
     <message>
         <source>Changes are counted from the block of the chosen cell; B in the table</source>

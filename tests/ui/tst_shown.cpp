@@ -251,8 +251,8 @@ private Q_SLOTS:
             {u"Overview"_s, u"all blocks at once"_s},
             {u"Whole season"_s, u"all blocks at once"_s},
             {u"Season"_s, u"all blocks at once"_s},
-            {u"Comparison"_s, u"each change alone"_s},
-            {u"Battery, Before and after"_s, u"each change alone"_s},
+            {u"Comparison"_s, u"all blocks at once"_s},
+            {u"Battery, Before and after"_s, u"all blocks at once"_s},
             {u"Changes"_s, u"each change alone"_s}};
         int told = 0;
         inEveryPlace(u"en"_s, false, [&](const QString& place, QWidget& shown) {

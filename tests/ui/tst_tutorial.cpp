@@ -91,7 +91,7 @@ private Q_SLOTS:
         QTest::newRow("a menu entry") << u"<b>Log › Open a sample</b>"_s << u"Open a sample"_s;
         QTest::newRow("an entry for later") << u"<strong>Log › Buy…</strong>"_s << u"Buy"_s;
         QTest::newRow("a day in a choice")
-            << u"<b>Athlete</b><b>Comparison</b><b>Later</b> <b>5 May 2026</b>"_s << u"5 May"_s;
+            << u"<b>Athlete</b><b>Comparison</b><b>To</b> <b>5 May 2026</b>"_s << u"5 May"_s;
         QTest::newRow("what is shown") << u"<i>no such words</i>"_s << u"no such words"_s;
         QTest::newRow("a line where there is none")
             << u"<b>Squad</b> <b>Changes</b> <code>60 0.9</code>"_s << u"60 0.9"_s;

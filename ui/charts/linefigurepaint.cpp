@@ -245,9 +245,12 @@ void LineFigure::paintLabels(QPainter& painter, LabelRoom& taken) const {
         painter.drawLine(QPointF(right, n.y), QPointF(lineStart - 0.2 * textSize(), n.wanted));
         // The marker stands before the name, away from the points: it is a key, not a set.
         const double atMost = std::max(room, 3 * textSize());
-        const QString text = widthOf(n.entry->label) <= atMost
-                                 ? n.entry->label
-                                 : metrics.elidedText(n.entry->label, Qt::ElideRight, atMost);
+        // A day loses its year before it is cut.
+        QString text = n.entry->label;
+        while (widthOf(text) > atMost && text.contains(u' '))
+            text.truncate(text.lastIndexOf(u' '));
+        if (widthOf(text) > atMost)
+            text = metrics.elidedText(text, Qt::ElideRight, atMost);
         const QRectF box =
             paintLabel(painter, QPointF(right - 0.3 * mark, n.y), Qt::AlignRight | Qt::AlignVCenter,
                        text, ground(), ground().ink);

@@ -80,7 +80,7 @@ void SeasonPage::nameTrends() {
 }
 
 QLayout* SeasonPage::buildButtons() {
-    m_useAsBaseline = new QPushButton(tr("Count &from the selected"));
+    m_useAsBaseline = new QPushButton(tr("Coun&t from the selected"));
     m_compare = new QPushButton(tr("Compare &it with where changes start"));
     m_preview = new QPushButton(tr("Pri&nt preview…"));
     m_print = new QPushButton(tr("&Print…"));
