@@ -7,7 +7,6 @@
 #include "tests/fuzz/workfile.h"
 #include "tests/support/bytes.h"
 
-
 using namespace slopebook;
 
 namespace {
