@@ -17,8 +17,8 @@ class QSpinBox;
 
 namespace slopebook::ui {
 
-class EntryLine;
 class BesideLast;
+class EntryLine;
 class FiguresPanel;
 class RestTimer;
 class SessionBar;
@@ -88,8 +88,6 @@ private:
     void fitSets();
     std::optional<charts::PointRef> chartPointOf(int row) const;
     void showNothing(const QString& why);
-    /// Beside last time, once what was typed is drawn: it asks what everybody's tests say.
-    /// Its room while it is hidden: nothing moves when it comes.
     QString take(const std::vector<Set>& sets);
     QString note(const TypedGap& gap);
     QStringList questionsOf(const PastedBlock& block, const std::vector<Set>& sets) const;
