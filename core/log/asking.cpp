@@ -7,6 +7,7 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <sqlite3.h>
 
+#include <chrono>
 #include <thread>
 
 namespace slopebook::log {
@@ -14,13 +15,28 @@ namespace slopebook::log {
 namespace {
 /// So many of SQLite's steps are some tenths of a millisecond.
 constexpr int stepsBetweenLooks = 1000;
-/// While a transaction is held: what SQLite's own waits are (waitWhileBusy).
+/// While one waits for others: what SQLite's own waits are (waitWhileBusy).
 constexpr std::chrono::milliseconds looksEvery{1};
 
 sqlite3* handleOf(const Log& log) {
     return log.impl().db.database().getHandle();
 }
 } // namespace
+
+LetsIn::LetsIn(const Log& log)
+    : m_connection(log.impl().db), m_asked(log.file()), m_before(m_connection.setLetsIn(&m_asked)) {
+}
+
+LetsIn::~LetsIn() {
+    m_connection.setLetsIn(m_before);
+}
+
+void LetsIn::await(const AskedFor& asked) {
+    constexpr std::chrono::milliseconds longest{500};
+    const auto from = std::chrono::steady_clock::now();
+    while (asked.now() && std::chrono::steady_clock::now() - from < longest)
+        std::this_thread::sleep_for(looksEvery);
+}
 
 GivesWay::GivesWay(const Log& log) : m_log(log), m_asked(log.file()), m_typists(log.file()) {
     sqlite3_progress_handler(handleOf(log), stepsBetweenLooks, &GivesWay::look, this);
@@ -32,7 +48,8 @@ GivesWay::~GivesWay() {
 
 int GivesWay::look(void* self) {
     auto& one = *static_cast<GivesWay*>(self);
-    one.m_gaveWay = one.m_gaveWay || one.m_asked.now();
+    one.m_gaveWay =
+        one.m_gaveWay || one.m_asked.now() || (one.m_alsoToTypists && one.m_typists.now());
     return one.m_gaveWay ? 1 : 0;
 }
 
@@ -41,19 +58,10 @@ void GivesWay::giveWay() {
     throw sqliteFailure(SQLITE_BUSY, 0, {}, m_log.file());
 }
 
-void GivesWay::unlessTyped() {
-    if (m_typists.now())
+void GivesWay::alsoToTypists() {
+    m_alsoToTypists = true;
+    if (look(this) != 0)
         giveWay();
-}
-
-void GivesWay::awaitTypists(std::chrono::milliseconds longest, const Progress& progress) {
-    const auto from = std::chrono::steady_clock::now();
-    while (m_typists.now()) {
-        if (look(this) != 0 || std::chrono::steady_clock::now() - from >= longest)
-            giveWay();
-        tell(progress, 0, 0);
-        std::this_thread::sleep_for(looksEvery);
-    }
 }
 
 void GivesWay::end() {

@@ -6,12 +6,12 @@
 #include "core/log/folderbyte.h"
 #include "core/log/log.h"
 #include "core/log/typists.h"
-#include "core/model/progress.h"
 
-#include <chrono>
 #include <filesystem>
 
 namespace slopebook::log {
+
+class Connection;
 
 /// As long as it stands somebody is seen to wait for that log. Never throws.
 class Asking {
@@ -36,9 +36,29 @@ private:
     FolderByte m_byte;
 };
 
+/// As long as it stands, each transaction that writes through that log's connection begins only
+/// once nobody else waits for the log: SQLite lets in whoever asks first, and on a busy machine who
+/// waits may sleep for longer than it is free. Not for ever: others may hold it up likewise, and
+/// always wait.
+class LetsIn {
+public:
+    explicit LetsIn(const Log& log);
+    ~LetsIn();
+    LetsIn(const LetsIn&) = delete;
+    LetsIn& operator=(const LetsIn&) = delete;
+
+    static void await(const AskedFor& asked);
+
+private:
+    Connection& m_connection;
+    AskedFor m_asked;
+    const AskedFor* m_before; ///< one in another is one
+};
+
 /// What is read or written through that log's connection while this stands is broken off within
 /// some thousand steps of SQLite's once somebody waits to write: it throws LogError then, and what
-/// was begun is taken back.
+/// was begun is taken back. What is long to take back gives way as soon as somebody types: it is
+/// gone before he enters.
 class GivesWay {
 public:
     explicit GivesWay(const Log& log);
@@ -48,13 +68,10 @@ public:
 
     /// Whether it was this that broke something off.
     bool gaveWay() const { return m_gaveWay; }
-    /// Before a transaction whose commit takes long: throws LogError where somebody types.
-    void unlessTyped();
-    /// Before that commit, the transaction written and held: until nobody types. Throws LogError
-    /// where somebody waits to write, or types for longer than that; Cancelled.
-    void awaitTypists(std::chrono::milliseconds longest, const Progress& progress);
-    /// Before a transaction is committed, which nothing may break off. Throws LogError where
-    /// somebody waits; else nothing gives way from now on.
+    /// From now on to who types as well. Throws LogError where somebody does.
+    void alsoToTypists();
+    /// Before a transaction is committed, which nothing may break off. Throws LogError where it
+    /// would give way; else nothing does from now on.
     void end();
 
 private:
@@ -64,7 +81,7 @@ private:
     const Log& m_log;
     AskedFor m_asked;
     Typists m_typists;
-    bool m_gaveWay = false;
+    bool m_alsoToTypists = false, m_gaveWay = false;
 };
 
 /// What SQLite does while another has the log: short waits, for 2 s in all. Of its busy handler.

@@ -18,6 +18,7 @@ class Statement;
 
 namespace slopebook::log {
 
+class AskedFor;
 class ComingRows;
 class OwnFiles;
 
@@ -61,6 +62,10 @@ public:
         m_lastWrite = {.work = work, .commit = commit, .before = m_lastWrite.before + 1};
     }
 
+    /// Whom each transaction lets in before it begins (LetsIn); none: nobody. Gives who it was.
+    const AskedFor* letsIn() const { return m_letsIn; }
+    const AskedFor* setLetsIn(const AskedFor* asked) { return std::exchange(m_letsIn, asked); }
+
     /// What the table "coming" of the statement that runs next holds (comingrows.h).
     void setComing(const ComingRows* rows) const { *m_coming = rows; }
 
@@ -88,6 +93,7 @@ private:
     std::filesystem::path m_file;
     bool m_readOnly = false;
     WriteTook m_lastWrite;
+    const AskedFor* m_letsIn = nullptr;
     std::unique_ptr<OwnFiles> m_files;
     std::unique_ptr<const ComingRows*> m_coming; ///< what the table "coming" holds
     std::unique_ptr<SQLite::Database> m_database;

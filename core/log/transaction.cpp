@@ -77,6 +77,8 @@ WriteScope::WriteScope(Connection& connection, int& depth)
     if (outermost()) {
         if (connection.inTransaction())
             throw LogError(Kind::Conflict, say("The log is just being read. Nothing was changed."));
+        if (connection.letsIn() != nullptr)
+            LetsIn::await(*connection.letsIn());
         const SeenToWait seen(connection);
         Query(connection, "BEGIN IMMEDIATE").run();
         m_began = std::chrono::steady_clock::now();

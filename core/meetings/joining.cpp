@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/meetings/joining.h"
 
+#include "core/log/asking.h"
 #include "core/log/failure.h"
 #include "core/log/snapshot.h"
 #include "core/meetings/pace.h"
@@ -117,6 +118,7 @@ void joinStore(log::Log& log, const std::string& address, const std::string& squ
             throw BadInput(say("the store at %1", read.asked().place),
                            say("the one that this log meets already, or a log that has left it"));
     };
+    const log::LetsIn letsIn(log);
     log::Connection& db = log::connectionOf(log);
     require(log::joinedStore(db));
     bool joins = false;

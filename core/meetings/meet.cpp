@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/meetings/meet.h"
 
+#include "core/log/asking.h"
 #include "core/log/hold.h"
 #include "core/log/snapshot.h"
 #include "core/meetings/coming.h"
@@ -60,7 +61,8 @@ class Meeting {
 public:
     Meeting(log::Log& log, store::Connection& store, const std::string& now,
             const Progress& progress, const Patience& patience)
-        : m_log(log), m_store(store), m_now(now), m_progress(progress), m_patience(patience) {}
+        : m_log(log), m_letsIn(log), m_store(store), m_now(now), m_progress(progress),
+          m_patience(patience) {}
 
     MeetingReport hold() {
         requireSameStore();
@@ -358,6 +360,7 @@ private:
     }
 
     log::Log& m_log;
+    const log::LetsIn m_letsIn; ///< one step follows another at once
     store::Connection& m_store;
     const std::string& m_now;
     const Progress& m_progress;

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What a meeting can only write in one long transaction waits until nobody enters anything; and
-// where its commit, which cannot give way, will take longer than others, until nobody is in the
-// middle of typing what will be entered: from an empty line to Enter it is longer than a commit.
+// where its commit, which cannot give way, and its taking back will take longer than others, until
+// nobody is in the middle of typing what will be entered: from an empty line to Enter it is longer
+// than either.
 #pragma once
 
 #include "core/log/log.h"
@@ -19,8 +20,6 @@ namespace slopebook::meetings {
 struct Patience {
     std::chrono::milliseconds pause{5'000};    ///< nothing entered, nobody types: it is tried again
     std::chrono::milliseconds longest{60'000}; ///< from the first time that it gave way
-    /// What is written is held so long while somebody types, then taken back.
-    std::chrono::milliseconds held{3'000};
     /// So many things make a commit longer (a hundredth of a second here) than any takes.
     std::size_t many = 1'000;
 };

@@ -199,8 +199,8 @@ std::optional<desks::MergeReport> takeSmall(log::Log& log, Footing& footing,
     return report;
 }
 
-/// Nothing was taken where somebody wrote meanwhile, or waits to, or types while it would be
-/// committed.
+/// Nothing was taken where somebody wrote meanwhile, or waits to, or types what it would keep
+/// waiting.
 struct Tried {
     std::optional<desks::MergeReport> report{};
     bool commitIsLong = false;
@@ -208,7 +208,7 @@ struct Tried {
 
 /// Read and worked out before its transaction, which is of what was read or of nothing.
 Tried tryGreat(log::Log& log, Footing& footing, const std::vector<Arrived>& all,
-               const Places& places, const How& how, const Progress& progress, Stays stays) {
+               const Places& places, const How& how, Stays stays) {
     log::GivesWay givesWay(log);
     Tried tried;
     try {
@@ -222,7 +222,7 @@ Tried tryGreat(log::Log& log, Footing& footing, const std::vector<Arrived>& all,
         unit.workOut();
         tried.commitIsLong = stays == Stays::Yes && unit.things() > how.patience.many;
         if (tried.commitIsLong)
-            givesWay.unlessTyped();
+            givesWay.alsoToTypists();
         std::optional<desks::MergeReport> report = unit.report();
         std::optional<log::Sent> last;
         log.together([&] {
@@ -233,8 +233,6 @@ Tried tryGreat(log::Log& log, Footing& footing, const std::vector<Arrived>& all,
             }
             last = unit.write();
             unlessTried(stays);
-            if (tried.commitIsLong)
-                givesWay.awaitTypists(how.patience.held, progress);
             givesWay.end();
         });
         footing.wrote(last);
@@ -254,7 +252,7 @@ desks::MergeReport takeOrTry(log::Log& log, Footing& footing, const std::vector<
             return std::move(*report);
     Pauses pauses(log, how.patience, progress);
     while (true) {
-        Tried tried = tryGreat(log, footing, all, places, how, progress, stays);
+        Tried tried = tryGreat(log, footing, all, places, how, stays);
         if (tried.report)
             return std::move(*tried.report);
         pauses.await(tried.commitIsLong ? Quiet::NobodyTypes : Quiet::NothingEntered);

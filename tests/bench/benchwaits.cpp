@@ -25,6 +25,7 @@
 #include <functional>
 #include <future>
 #include <string>
+#include <string_view>
 #include <thread>
 #include <utility>
 
@@ -100,6 +101,7 @@ public:
     int count() const { return m_count; }
     std::int64_t mostRows() const { return m_mostRows; }
     double longTook() const { return m_longTook; } ///< ms
+    double backTook() const { return m_backTook; } ///< of the longest that was taken back
 
 private:
     static constexpr std::int64_t many = 10'000;
@@ -115,11 +117,13 @@ private:
             one.m_longBegins();
         return 0;
     }
-    static int ended(unsigned /*event*/, void* self, void* /*statement*/, void* nanoseconds) {
+    static int ended(unsigned /*event*/, void* self, void* statement, void* nanoseconds) {
         auto& one = *static_cast<Commits*>(self);
         const auto took = static_cast<double>(*static_cast<sqlite3_int64*>(nanoseconds)) / 1e6;
         if (std::exchange(one.m_isLong, false)) // what ends after the hook is the commit
             one.m_longTook = std::max(one.m_longTook, took);
+        else if (std::string_view(sqlite3_sql(static_cast<sqlite3_stmt*>(statement))) == "ROLLBACK")
+            one.m_backTook = std::max(one.m_backTook, took);
         return 0;
     }
 
@@ -128,7 +132,7 @@ private:
     std::int64_t m_before;
     int m_count = 0;
     std::int64_t m_mostRows = 0;
-    double m_longTook = 0;
+    double m_longTook = 0, m_backTook = 0;
     bool m_isLong = false;
 };
 
@@ -204,9 +208,11 @@ public:
         }
         done = true;
         tellOnce();
-        std::printf("%d reps in one go: %.1f s%s, %lld rows, the longest commit %.0f ms\n", reps,
-                    (now() - from) / 1e3, paused ? "" : " (nobody paused)",
-                    static_cast<long long>(commits.mostRows()), commits.longTook());
+        std::printf("%d reps in one go: %.1f s%s, %lld rows, the longest commit %.0f ms, "
+                    "taken back in %.0f\n",
+                    reps, (now() - from) / 1e3, paused ? "" : " (nobody paused)",
+                    static_cast<long long>(commits.mostRows()), commits.longTook(),
+                    commits.backTook());
         beginner.join();
         tell(beside == Beside::Types ? "typed for 2 s each 32 s" : "entered as it is committed",
              waits);

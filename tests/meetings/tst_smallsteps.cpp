@@ -66,6 +66,7 @@ public:
     WaitsAt(const WaitsAt&) = delete;
     WaitsAt& operator=(const WaitsAt&) = delete;
 
+    int commits() const { return m_commits; }
     int meanwhile() const { return m_meanwhile; }
     int afterwards() const { return m_afterwards; }
     /// Of a busy machine he may have waited for longer than anybody is waited for.
@@ -233,6 +234,39 @@ private Q_SLOTS:
             return;
         }
         QFAIL("this machine is too busy to tell");
+    }
+
+    void whoWaitsIsLetInAtAnyStepOfAMeeting_data() {
+        QTest::addColumn<bool>("comes");
+        QTest::newRow("all goes") << false;
+        QTest::newRow("all comes") << true;
+    }
+    void whoWaitsIsLetInAtAnyStepOfAMeeting() {
+        QFETCH(bool, comes);
+        auto file = manySets("some.slopebook", 3);
+        join(file);
+        if (comes) {
+            meet(file);
+            file = m_folder->path("empty.slopebook");
+            log::Log::create(file);
+            join(file);
+        }
+        const auto copy = m_folder->path("copy.slopebook");
+        int commits = 1, tries = 0;
+        for (int at = 1; at <= commits;) {
+            QVERIFY2(++tries < 100, "this machine is too busy to tell");
+            std::filesystem::copy_file(file, copy,
+                                       std::filesystem::copy_options::overwrite_existing);
+            log::Log log = log::Log::open(copy);
+            const WaitsAt waits(log, at);
+            meet(log);
+            if (waits.tooLong())
+                continue;
+            commits = std::max(commits, waits.commits());
+            QVERIFY2(waits.meanwhile() == 0, std::to_string(at).c_str());
+            ++at;
+        }
+        QVERIFY2(commits > 2, std::to_string(commits).c_str());
     }
 
     void whatIsEnteredMeanwhileIsNoted() {
