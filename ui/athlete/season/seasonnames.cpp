@@ -22,31 +22,34 @@ namespace {
 
 constexpr double besideMark = 3; // between a mark and its word
 
-QString wordsOf(Of what, const SeasonData& data) {
+/// What it is called; then shorter, where that has no room.
+QStringList wordsOf(Of what, const SeasonData& data) {
     switch (what) {
     case Of::Alone:
-        return SeasonWords::tr("clear from \u00b1%1 m/s, this day alone")
-            .arg(said(answers::clearFrom(*data.detectable, answers::saidSpeedDecimals)));
+        return {SeasonWords::tr("clear from \u00b1%1 m/s, this day alone")
+                    .arg(said(answers::clearFrom(*data.detectable, answers::saidSpeedDecimals))),
+                SeasonWords::tr("clear, this day alone")};
     case Of::Trend:
-        return SeasonWords::tr("trend");
+        return {SeasonWords::tr("trend")};
     case Of::BlockTrend:
-        return SeasonWords::tr("trend within a block");
+        return {SeasonWords::tr("trend within a block")};
     case Of::NotLifted:
-        return SeasonWords::tr("not lifted");
+        return {SeasonWords::tr("not lifted")};
     case Of::NotPossible:
-        return SeasonWords::tr("not possible");
+        return {SeasonWords::tr("not possible")};
     case Of::Measured:
-        return SeasonWords::tr("measured 1RM");
+        return {SeasonWords::tr("measured 1RM")};
     case Of::Planned:
-        return SeasonWords::tr("to plan with by the log\u2019s maxima");
+        return {SeasonWords::tr("to plan with by the log\u2019s maxima"),
+                SeasonWords::tr("by the log\u2019s maxima")};
     case Of::ToPlan:
-        return SeasonWords::tr("interval to plan with");
+        return {SeasonWords::tr("interval to plan with")};
     case Of::Far:
-        return SeasonWords::tr("reach below 0.80");
+        return {SeasonWords::tr("reach below 0.80")};
     case Of::Seen:
-        return SeasonWords::tr("seen at the load");
+        return {SeasonWords::tr("seen at the load")};
     case Of::Matters:
-        return mattersText(data);
+        return {mattersText(data)};
     }
     return {};
 }
@@ -133,7 +136,12 @@ public:
     }
 
     bool place(Of what) {
-        const QString text = wordsOf(what, m_data);
+        const QStringList words = wordsOf(what, m_data);
+        return std::ranges::any_of(words, [&](const QString& text) { return place(what, text); });
+    }
+
+private:
+    bool place(Of what, const QString& text) {
         const QFontMetricsF metrics(charts::chartFont(m_layout.velocity.textSize, 0.9));
         const QSizeF size(metrics.horizontalAdvance(text) + 2, metrics.height());
         const auto boxes = boxesOf(what, size);
@@ -153,7 +161,6 @@ public:
         return true;
     }
 
-private:
     LabelRoom& roomOf(Of what) {
         switch (what) {
         case Of::NotLifted:
