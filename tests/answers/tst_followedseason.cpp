@@ -287,7 +287,7 @@ private Q_SLOTS:
         const std::string told = english(followSentence(*season));
         QVERIFY2(
             told.starts_with(
-                "At 60 kg, blocks against the block B1 (all blocks at once), better: B3 (+0.1"),
+                "At 60 kg against the block B1 (all blocks at once), better: B3 (+0.1"),
             told.c_str());
         QVERIFY2(told.find("unclear: B2 (") != std::string::npos &&
                      told.find("clear from") != std::string::npos,

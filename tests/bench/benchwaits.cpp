@@ -188,18 +188,22 @@ public:
         };
         const Commits commits(log, tellOnce);
         std::vector<double> waits;
+        const double from = now();
+        const auto entered = [&](double took) {
+            std::printf("  entered at %.1f s: %.0f ms\n", (now() - from) / 1e3, took);
+            waits.push_back(took);
+        };
         std::thread beginner([&] {
             if (beside == Beside::EntersAtTheCommit) {
                 longBegins.get_future().wait();
-                waits.push_back(person.enter());
+                entered(person.enter());
             }
             while (beside == Beside::Types && !done) {
-                waits.push_back(person.typeAndEnter(2s));
+                entered(person.typeAndEnter(2s));
                 for (int i = 0; i < 300 && !done; ++i)
                     std::this_thread::sleep_for(100ms);
             }
         });
-        const double from = now();
         bool paused = true;
         try {
             join(log);
