@@ -112,7 +112,7 @@ struct Comparison {
     std::vector<Differs> differs = {};
     std::optional<stats::TwoLines::Crossing> crossing = {};
     Answer<OneRmChange> oneRm;
-    Words sentence = {}; ///< by comparisonsentence.h
+    Words sentence = {};    ///< by comparisonsentence.h
     Headline headline = {}; ///< the same in two
     std::vector<Note> notes = {};
     /// Of two blocks (blockchange.h): from and to are then the session of each that went heaviest,
