@@ -42,7 +42,7 @@ void AmongBlocks::tell(Comparison& comparison, LiftId lift) const {
         tell(at.read, {.kind = Measure::Kind::Speed, .lift = lift, .load = at.load});
     if (comparison.oneRm)
         tell(comparison.oneRm->read, {.kind = Measure::Kind::OneRm, .lift = lift});
-    comparison.sentence = sentence(sentenceParts(comparison));
+    tellSentence(comparison);
 }
 
 } // namespace slopebook::answers

@@ -218,7 +218,7 @@ void complete(Comparison& c, std::vector<Note> notes) {
     for (const Mass load : loadsToTell(c))
         c.at.push_back(changeAt(c, load));
     c.notes = comparisonNotes(c, std::move(notes));
-    c.sentence = sentence(sentenceParts(c));
+    tellSentence(c);
 }
 
 } // namespace slopebook::answers

@@ -93,6 +93,12 @@ struct BlockSide {
     std::vector<LeftOut> leftOut = {};
 };
 
+/// What leads a page, and in smaller type under it: of what max nothing is said, under which other
+/// conditions it was tested, what was not lifted; may be empty.
+struct Headline {
+    Words leads = {}, under = {};
+};
+
 struct Comparison {
     ComparisonSettings settings = {};
     /// What stands beside the change, in columns and charts, is what it was made from: the later
@@ -106,7 +112,8 @@ struct Comparison {
     std::vector<Differs> differs = {};
     std::optional<stats::TwoLines::Crossing> crossing = {};
     Answer<OneRmChange> oneRm;
-    Words sentence = {}; ///< by comparisonsentence.h
+    Words sentence = {};    ///< by comparisonsentence.h
+    Headline headline = {}; ///< the same in two
     std::vector<Note> notes = {};
     /// Of two blocks (blockchange.h): from and to are then the session of each that went heaviest,
     /// to show; every change is of all sessions, and what lines of two days alone could say of the

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <utility>
 
 namespace slopebook::answers {
@@ -309,25 +310,57 @@ SentenceParts sentenceParts(const Comparison& c) {
     return parts;
 }
 
-Words sentence(const SentenceParts& parts) {
+namespace {
+std::vector<Words> leading(const SentenceParts& parts) {
+    if (!parts.notComparable.empty())
+        return {say("not comparable: %1", parts.notComparable)};
+    std::vector<Words> all = loadClauses(parts);
+    if (!parts.nothingOfMax)
+        all.push_back(maxClause(parts));
+    return all;
+}
+
+std::vector<Words> underneath(const SentenceParts& parts) {
     std::vector<Words> all;
     if (parts.notComparable.empty()) {
-        all = loadClauses(parts);
-        all.push_back(maxClause(parts));
+        if (parts.nothingOfMax)
+            all.push_back(maxClause(parts));
         if (!parts.under.empty())
             all.push_back(ofOneCondition(parts.under)
                               ? say("tested %1 than before", parts.under)
                               : say("tested under other conditions than before (%1)", parts.under));
-    } else {
-        all.push_back(say("not comparable: %1", parts.notComparable));
     }
     for (const LoadNotLifted& tried : parts.notLifted)
         all.push_back(
             say("%1 was not lifted on %2", tried.load, sayDay(tried.date, tried.ordinal)));
+    return all;
+}
+
+Words asTold(const SentenceParts& parts, std::vector<Words> all) {
     const Words told = clauses(std::move(all));
     // Where nothing is read nothing is held against anything.
     const bool reads = parts.notComparable.empty() && !parts.heldAgainst.empty();
     return asSentence(reads ? say("%1: %2", parts.heldAgainst, told) : told);
+}
+} // namespace
+
+Words sentence(const SentenceParts& parts) {
+    std::vector<Words> all = leading(parts);
+    std::ranges::move(underneath(parts), std::back_inserter(all));
+    return asTold(parts, std::move(all));
+}
+
+Headline headline(const SentenceParts& parts) {
+    Headline told{.leads = asTold(parts, leading(parts))};
+    if (auto under = underneath(parts); !under.empty())
+        told.under = asSentence(clauses(std::move(under)));
+    return told;
+}
+
+void tellSentence(Comparison& comparison) {
+    const SentenceParts parts = sentenceParts(comparison);
+    comparison.sentence = sentence(parts);
+    comparison.headline = headline(parts);
 }
 
 } // namespace slopebook::answers

@@ -66,5 +66,9 @@ SentenceParts sentenceParts(const Comparison& comparison);
 /// "Faster from 40 to 65 kg (by 0.05 to 0.09 m/s); no clear change above; estimated max held: -0.8
 /// kg (-3.9 to +2.3)."
 Words sentence(const SentenceParts& parts);
+Headline headline(const SentenceParts& parts);
+
+/// Gives a comparison both.
+void tellSentence(Comparison& comparison);
 
 } // namespace slopebook::answers

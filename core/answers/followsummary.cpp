@@ -92,7 +92,7 @@ Words followSentence(const FollowedSeason& season) {
     for (const FollowedBlock* each : read)
         named.push_back(
             namedReading(periodWords(each->block.name), speedAtLoad, each->cell.against->read));
-    return asSentence(say("at %1, blocks against %2 (%3), %4", season.follow.load,
+    return asSentence(say("at %1 against %2 (%3), %4", season.follow.load,
                           baselineOfItsKind(season), heldAgainst(read.size() > 1),
                           clauses(toldReadings(named))));
 }

@@ -190,8 +190,13 @@ Words chanceWords(const SeasonMatrix& matrix) {
     for (std::size_t block = 0; block < matrix.blocks.size(); ++block)
         if (matrix.judged(block) > 0) {
             const Words name = periodWords(matrix.blocks[block].block.name);
-            each.push_back(foundIn(block) > 0 ? say("%1 in %2", foundIn(block), name)
-                                              : say("none in %1", name));
+            const bool back = block < matrix.chosen; // what changed until then, read from its end
+            if (foundIn(block) > 0)
+                each.push_back(say(back ? Phrase("%1 in %2 before it") : Phrase("%1 in %2"),
+                                   foundIn(block), name));
+            else
+                each.push_back(
+                    say(back ? Phrase("none in %1 before it") : Phrase("none in %1"), name));
         }
     if (each.size() > 1)
         return say("%1 of %2 readings against %3 are better or worse (%4); chance alone gives %5. "

@@ -74,32 +74,51 @@ Words agreementWords(const AgreementStudy& study, const std::string& first,
 Words noAgreementWords() {
     return say("No sets of this lift were measured by two devices at once. Enter the same sets as "
                "two sessions of one athlete and day, each with its device: then they are compared "
-               "here, and comparisons across the two have the bias taken off.");
+               "here.");
 }
 
-Words inUseWords(const DayNoise& noise, int decimals) {
+Words inUseFigure(const DayNoise& noise, int decimals) {
     if (noise.origin == DayNoise::Origin::None)
         return say("no day-to-day noise is known");
     const double found = std::sqrt(noise.variance.value);
     if (noise.pairs > 0 && found < 0.5 * std::pow(10, -decimals)) // no SD of 0.000: it is the
-        return say("none found beyond the scatter within a day (%1)", sourceOf(noise)); // scatter
-    return say("%1 m/s day to day (%2)", figure(found, decimals), sourceOf(noise));
+        return say("none found beyond the scatter within a day"); // scatter
+    return say("%1 m/s day to day", figure(found, decimals));
+}
+
+Words inUseWords(const DayNoise& noise, int decimals) {
+    const Words in = inUseFigure(noise, decimals);
+    return noise.origin == DayNoise::Origin::None ? in : say("%1 (%2)", in, sourceOf(noise));
+}
+
+namespace {
+/// Between two means of so many tests.
+Words clearBetween(int tests, const DayNoise& noise, double level) {
+    const double t = stats::tCritical(level, noise.variance.df),
+                 sd = std::sqrt(noise.variance.value);
+    return clearFrom(t * std::sqrt(varianceOfMeans(sd, tests, tests)) * std::numbers::sqrt2,
+                     saidSpeedDecimals);
+}
+bool hasRule(const DayNoise& noise) {
+    return noise.origin != DayNoise::Origin::None && noise.variance.value > 0;
+}
+} // namespace
+
+Words clearBetweenTests(const DayNoise& noise, double level) {
+    if (!hasRule(noise))
+        return {};
+    return say("from one test to another a change is clear from about %1 m/s up",
+               clearBetween(1, noise, level));
 }
 
 Words ruleOfThumb(const DayNoise& noise, double level) {
     constexpr int several = 3;
-    if (noise.origin == DayNoise::Origin::None || !(noise.variance.value > 0))
+    if (!hasRule(noise))
         return {};
-    const double t = stats::tCritical(level, noise.variance.df),
-                 sd = std::sqrt(noise.variance.value);
-    const auto from = [&](int tests) {
-        return clearFrom(t * std::sqrt(varianceOfMeans(sd, tests, tests)) * std::numbers::sqrt2,
-                         saidSpeedDecimals);
-    };
     return say("Rule of thumb: from one test to another a speed at a load has changed clearly from "
                "about %1 m/s up, of %2 tests against %2 from about %3; all blocks read at once ask "
                "for more.",
-               from(1), several, from(several));
+               clearBetween(1, noise, level), several, clearBetween(several, noise, level));
 }
 
 Words ruleOfThumbLimits() {

@@ -26,6 +26,10 @@ Words noAgreementWords();
 /// The day-to-day noise in use and where it comes from, with so many decimals: "0.030 m/s day to
 /// day (published, not yours)".
 Words inUseWords(const DayNoise& noise, int decimals);
+/// The same without where it comes from.
+Words inUseFigure(const DayNoise& noise, int decimals);
+/// What that comes to between two single tests; nothing where no noise is known.
+Words clearBetweenTests(const DayNoise& noise, double level = 0.95);
 /// What that comes to: from what size on a change between two single tests is clear, and one
 /// between three and three, by the days alone (method: tests/README.md, 'Seasons'); nothing where
 /// no noise is known.

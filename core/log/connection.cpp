@@ -203,8 +203,21 @@ void Connection::fail() const {
         throw;
     } catch (const SQLite::Exception& e) {
         throwRefusal();
-        throw sqliteFailure(e, systemErrorOf(m_database->getHandle()), m_file);
+        const LogError failed = sqliteFailure(e, systemErrorOf(m_database->getHandle()), m_file);
+        endBrokenOff(e.getErrorCode());
+        throw failed;
     }
+}
+
+void Connection::endBrokenOff(int code) const {
+    constexpr int primary = 0xff;
+    if ((code & primary) != SQLITE_INTERRUPT || !inTransaction())
+        return;
+    sqlite3* db = m_database->getHandle();
+    for (auto* each = sqlite3_next_stmt(db, nullptr); each; each = sqlite3_next_stmt(db, each))
+        if (sqlite3_stmt_busy(each) != 0) // one around it would keep the log from being written
+            sqlite3_reset(each);
+    sqlite3_exec(db, "ROLLBACK", nullptr, nullptr, nullptr);
 }
 
 void Connection::throwRefusal() const {
@@ -214,7 +227,10 @@ void Connection::throwRefusal() const {
 
 void Connection::fail(int extendedCode, const std::string& words) const {
     throwRefusal();
-    throw sqliteFailure(extendedCode, systemErrorOf(m_database->getHandle()), words, m_file);
+    const LogError failed =
+        sqliteFailure(extendedCode, systemErrorOf(m_database->getHandle()), words, m_file);
+    endBrokenOff(extendedCode);
+    throw failed;
 }
 
 } // namespace slopebook::log

@@ -89,6 +89,9 @@ private:
     void requireHeader(int newestVersion) const;
     void harden() const;
     void configure() const;
+    /// What was broken off (GivesWay) ends its transaction at once: who waits for the log does not
+    /// wait until all that was read is forgotten.
+    void endBrokenOff(int code) const;
 
     std::filesystem::path m_file;
     bool m_readOnly = false;

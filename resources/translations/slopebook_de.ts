@@ -1358,8 +1358,12 @@
         <translation>Fehler (m/s)</translation>
     </message>
     <message>
-        <source>whole line</source>
-        <translation>ganze Gerade</translation>
+        <source>all</source>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>whole line, %1</source>
+        <translation>ganze Gerade, %1</translation>
     </message>
     <message>
         <source>All athletes together. Points: of one set at that load, its own scatter with it; dashed: of a whole line.</source>
@@ -1548,6 +1552,10 @@
     <message>
         <source>whole line, from day to day</source>
         <translation>ganze Gerade, von Tag zu Tag</translation>
+    </message>
+    <message>
+        <source>%1; %2.</source>
+        <translation>%1; %2.</translation>
     </message>
 </context>
 <context>
@@ -5789,20 +5797,8 @@
         <translation>%1 zeigt %2 m/s weniger an als %3 (%4 % %5 bis %6); von zwanzig Sätzen unterscheiden sich etwa neunzehn um %7 bis %8.</translation>
     </message>
     <message>
-        <source>No sets of this lift were measured by two devices at once. Enter the same sets as two sessions of one athlete and day, each with its device: then they are compared here, and comparisons across the two have the bias taken off.</source>
-        <translation>Zu dieser Übung gibt es keine Sätze, die zwei Messgeräte zugleich gemessen haben. Dieselben Sätze als zwei Einheiten desselben Athleten und Tages eingeben, jede mit ihrem Messgerät: Dann werden sie hier verglichen, und Vergleiche über beide hinweg ziehen den Bias ab.</translation>
-    </message>
-    <message>
         <source>no day-to-day noise is known</source>
         <translation>keine Tag-zu-Tag-Streuung ist bekannt</translation>
-    </message>
-    <message>
-        <source>none found beyond the scatter within a day (%1)</source>
-        <translation>keine gefunden, die über die Streuung innerhalb eines Tages hinausgeht (%1)</translation>
-    </message>
-    <message>
-        <source>%1 m/s day to day (%2)</source>
-        <translation>%1 m/s von Tag zu Tag (%2)</translation>
     </message>
     <message>
         <source>No spread at this resolution: these repeat tests all differ alike, as far as the speeds were written down. That is no error of zero.</source>
@@ -5814,11 +5810,11 @@
     </message>
     <message>
         <source>The best ladder can be expected to give a change to ± %1 m/s (this session&apos;s: ± %2).</source>
-        <translation>Von der besten Leiter ist zu erwarten, dass sie eine Änderung auf ± %1 m/s genau liefert (diese Einheit: ± %2).</translation>
+        <translation>Die beste Leiter sollte eine Änderung auf ± %1 m/s genau liefern (diese Einheit: ± %2).</translation>
     </message>
     <message>
         <source>The best ladder can be expected to give a change to ± %1 m/s.</source>
-        <translation>Von der besten Leiter ist zu erwarten, dass sie eine Änderung auf ± %1 m/s genau liefert.</translation>
+        <translation>Die beste Leiter sollte eine Änderung auf ± %1 m/s genau liefern.</translation>
     </message>
     <message>
         <source>No ladder of these loads can be expected to bound the estimated 1RM (this session&apos;s: ± %1).</source>
@@ -7917,10 +7913,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Block gegen Block, jede Änderung für sich</translation>
     </message>
     <message>
-        <source>at %1, blocks against %2 (%3), %4</source>
-        <translation>bei %1, Blöcke gegen %2 (%3), %4</translation>
-    </message>
-    <message>
         <source>%1 unclear, leaning to better</source>
         <translation>%1 unklar, eher besser</translation>
     </message>
@@ -7970,11 +7962,11 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>The best ladder can be expected to give the estimated 1RM to ± %1, were lines straight (this session&apos;s: ± %2).</source>
-        <translation>Von der besten Leiter ist zu erwarten, dass sie das geschätzte 1RM auf ± %1 genau liefert, wären Geraden gerade (diese Einheit: ± %2).</translation>
+        <translation>Die beste Leiter sollte das geschätzte 1RM auf ± %1 genau liefern, wären Geraden gerade (diese Einheit: ± %2).</translation>
     </message>
     <message>
         <source>The best ladder can be expected to give the estimated 1RM to ± %1, were lines straight.</source>
-        <translation>Von der besten Leiter ist zu erwarten, dass sie das geschätzte 1RM auf ± %1 genau liefert, wären Geraden gerade.</translation>
+        <translation>Die beste Leiter sollte das geschätzte 1RM auf ± %1 genau liefern, wären Geraden gerade.</translation>
     </message>
     <message>
         <source>%1 was lifted that day: its max is no less</source>
@@ -8275,6 +8267,34 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Each change alone, for what was asked before it was seen. Overview, Whole season and Season read all blocks at once, for what stands out among many: their readings may differ.</source>
         <translation>Jede Änderung für sich: für das, wonach gefragt war, bevor es gesehen wurde. Überblick, Ganze Saison und Saison lesen alle Blöcke zugleich, für das, was unter vielem auffällt: Dort kann der Befund anders lauten.</translation>
+    </message>
+    <message>
+        <source>%1 in %2 before it</source>
+        <translation>%1 in %2 davor</translation>
+    </message>
+    <message>
+        <source>none in %1 before it</source>
+        <translation>keine in %1 davor</translation>
+    </message>
+    <message>
+        <source>at %1 against %2 (%3), %4</source>
+        <translation>bei %1 gegen %2 (%3), %4</translation>
+    </message>
+    <message>
+        <source>none found beyond the scatter within a day</source>
+        <translation>keine gefunden, die über die Streuung innerhalb eines Tages hinausgeht</translation>
+    </message>
+    <message>
+        <source>%1 m/s day to day</source>
+        <translation>%1 m/s von Tag zu Tag</translation>
+    </message>
+    <message>
+        <source>from one test to another a change is clear from about %1 m/s up</source>
+        <translation>von einem Test zum anderen ist eine Änderung ab etwa %1 m/s klar</translation>
+    </message>
+    <message>
+        <source>No sets of this lift were measured by two devices at once. Enter the same sets as two sessions of one athlete and day, each with its device: then they are compared here.</source>
+        <translation>Zu dieser Übung gibt es keine Sätze, die zwei Messgeräte zugleich gemessen haben. Dieselben Sätze als zwei Einheiten desselben Athleten und Tages eingeben, jede mit ihrem Messgerät: Dann werden sie hier verglichen.</translation>
     </message>
 </context>
 <context>
@@ -13529,10 +13549,6 @@ ein Maximalversuch</translation>
         <translation>Zu beachten, und woher das kommt</translation>
     </message>
     <message>
-        <source>The trend</source>
-        <translation>Der Trend</translation>
-    </message>
-    <message>
         <source>Session or block that changes are counted from</source>
         <translation>Einheit oder Block, von dem an Änderungen gezählt werden</translation>
     </message>
@@ -13547,6 +13563,10 @@ ein Maximalversuch</translation>
     <message>
         <source>Coun&amp;t from the selected</source>
         <translation>Ab dem Gewählten &amp;zählen</translation>
+    </message>
+    <message>
+        <source>The chosen day, and the trend</source>
+        <translation>Der gewählte Tag und der Trend</translation>
     </message>
 </context>
 <context>

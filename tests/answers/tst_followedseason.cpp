@@ -285,10 +285,9 @@ private Q_SLOTS:
                                       .trend = found.trends[j],
                                       .holdsBaseline = j == 0});
         const std::string told = english(followSentence(*season));
-        QVERIFY2(
-            told.starts_with(
-                "At 60 kg, blocks against the block B1 (all blocks at once), better: B3 (+0.1"),
-            told.c_str());
+        QVERIFY2(told.starts_with(
+                     "At 60 kg against the block B1 (all blocks at once), better: B3 (+0.1"),
+                 told.c_str());
         QVERIFY2(told.find("unclear: B2 (") != std::string::npos &&
                      told.find("clear from") != std::string::npos,
                  told.c_str());

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How long who enters a set waits for a meeting that writes just then:
-//   slopebook_bench_waits REPS
+//   slopebook_bench_waits REPS [small | alone | commit | types]
 // First where all that comes is written in small steps: an empty log meets a store of so many reps,
 // and a set is entered each half second. Then where it can only be written in one transaction: a
 // log of so many reps meets a store that has lifts of the same names. By the clock on the wall,
@@ -188,18 +188,22 @@ public:
         };
         const Commits commits(log, tellOnce);
         std::vector<double> waits;
+        const double from = now();
+        const auto entered = [&](double took) {
+            std::printf("  entered at %.1f s: %.0f ms\n", (now() - from) / 1e3, took);
+            waits.push_back(took);
+        };
         std::thread beginner([&] {
             if (beside == Beside::EntersAtTheCommit) {
                 longBegins.get_future().wait();
-                waits.push_back(person.enter());
+                entered(person.enter());
             }
             while (beside == Beside::Types && !done) {
-                waits.push_back(person.typeAndEnter(2s));
+                entered(person.typeAndEnter(2s));
                 for (int i = 0; i < 300 && !done; ++i)
                     std::this_thread::sleep_for(100ms);
             }
         });
-        const double from = now();
         bool paused = true;
         try {
             join(log);
@@ -250,17 +254,22 @@ private:
 
 int main(int count, char** arguments) {
     std::setvbuf(stdout, nullptr, _IOLBF, 0); // told as it is known, in a file as well
-    const int reps = count == 2 ? std::atoi(arguments[1]) : 0;
+    const int reps = count == 2 || count == 3 ? std::atoi(arguments[1]) : 0;
     if (reps <= 0) {
-        std::fputs("usage: slopebook_bench_waits REPS\n", stderr);
+        std::fputs("usage: slopebook_bench_waits REPS [small | alone | commit | types]\n", stderr);
         return 2;
     }
+    const auto asked = [&](std::string_view part) { return count == 2 || part == arguments[2]; };
     try {
         Bench bench;
-        bench.smallSteps(reps);
-        for (const auto beside :
-             {Bench::Beside::Nobody, Bench::Beside::EntersAtTheCommit, Bench::Beside::Types})
-            bench.oneGo(reps, beside);
+        if (asked("small"))
+            bench.smallSteps(reps);
+        if (asked("alone"))
+            bench.oneGo(reps, Bench::Beside::Nobody);
+        if (asked("commit"))
+            bench.oneGo(reps, Bench::Beside::EntersAtTheCommit);
+        if (asked("types"))
+            bench.oneGo(reps, Bench::Beside::Types);
     } catch (const std::exception& error) {
         std::fprintf(stderr, "%s\n", error.what());
         return 1;

@@ -4,6 +4,7 @@
 // another: within so many of SQLite's statements it is taken back, whatever the clock says, and
 // once nobody enters anything it is done.
 #include "core/log/asking.h"
+#include "core/log/snapshot.h"
 #include "tests/meetings/onelift.h"
 
 using namespace slopebook;
@@ -111,6 +112,39 @@ private Q_SLOTS:
                 QCOMPARE(now.at(uuid), said);
         QCOMPARE(findingsIn(m_rack->file()), std::string());
         requireOneLift();
+    }
+
+    // Of a hundred thousand reps that took longer than an entry.
+    void itIsFreeBeforeWhatWasReadIsForgotten() {
+        beginEmpty();
+        fill(*m_rack, "Ada", 20);
+        struct Forgotten {
+            log::Log& by;
+            std::optional<std::string>& refused;
+            ~Forgotten() {
+                try {
+                    by.add(Lift{.name = "Sled"}); // by its own connection: SQLite waits for 2 s
+                } catch (const std::exception& error) {
+                    refused = error.what();
+                }
+            }
+        };
+        log::Log log = m_rack->open(), other = m_rack->open();
+        std::optional<std::string> refused;
+        log::GivesWay givesWay(log);
+        const auto read = [&] {
+            const log::Moment moment(log);
+            std::ignore = log.athletes();
+            const Forgotten forgotten{other, refused};
+            const log::Asking asking(m_rack->file());
+            for (int i = 0; i < 1'000'000; ++i)
+                for (const auto& session : log.sessions(log.athletes().front().id))
+                    std::ignore = log.session(session.id);
+        };
+        QVERIFY_THROWS_EXCEPTION(LogError, read());
+        QVERIFY(givesWay.gaveWay());
+        QVERIFY2(!refused, refused.value_or(std::string()).c_str());
+        QCOMPARE(other.lifts().size(), std::size_t(2));
     }
 
     void whoAsksIsSeen() {

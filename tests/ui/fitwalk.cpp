@@ -144,6 +144,13 @@ void FitWalk::lookAtStrips(const QString& place, const QWidget& shown) {
         if (const int top = each->mapTo(&shown, QPoint()).y();
             isSeen(*each, shown) && !each->text().isEmpty() && (sentence < 0 || top < sentence))
             sentence = top;
+    for (const auto* each : shown.findChildren<ui::Sentence*>())
+        if (isSeen(*each, shown)) {
+            const int lines = qRound(double(each->heightForWidth(each->width())) /
+                                     each->fontMetrics().lineSpacing());
+            take(lines <= 2, place,
+                 QStringLiteral("a sentence of %1 lines: %2").arg(lines).arg(each->text()));
+        }
     const auto* index = shown.findChild<ui::Index*>();
     const auto* bar = shown.findChild<QMenuBar*>();
     const auto* message = shown.findChild<ui::MessageBar*>();

@@ -22,7 +22,8 @@ public:
     void look(const QString& place, QWidget& shown, bool page);
     /// Whether tables that are read across have to show all their columns.
     void countColumns(bool count) { m_columns = count; }
-    /// Whether a page may have one line of controls above its sentence, and no more.
+    /// Whether a page may have one line of controls above its sentence, and no more, and a sentence
+    /// two lines.
     void countStrips(bool count) { m_strips = count; }
 
     /// A line each: where, what, and its size.

@@ -31,7 +31,9 @@ void addHead(Flow& flow, const Comparison& c, const PageHeader& h) {
     flow.text(titleText(h), pageFont(10, true));
     flow.text(Page::tr("Change from %1 to %2").arg(sideText(c, false), sideText(c, true)),
               pageFont(9), 1);
-    flow.leading(said(c.sentence, h.unit), headlineFont(12.5), 6);
+    flow.leading(said(c.headline.leads, h.unit), headlineFont(12.5), 6);
+    if (!c.headline.under.empty())
+        flow.text(said(c.headline.under, h.unit), pageFont(9), 3);
 }
 
 void addDays(Flow& flow, const Comparison& c, const PageHeader& h) {

@@ -611,6 +611,8 @@ inline constexpr std::string_view reasons[]{
                          "change may be that."),
     translate("Phrases", "%1 in %2"),
     translate("Phrases", "none in %1"),
+    translate("Phrases", "%1 in %2 before it"),
+    translate("Phrases", "none in %1 before it"),
     translate("Phrases", "%1 was tested %2 than the baseline: part of its change may be that"),
     translate("Phrases", "%1 and one more session were tested %2 than the baseline: part of their "
                          "change may be that"),

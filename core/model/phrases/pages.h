@@ -89,7 +89,7 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "at %1 nothing is read against %2"),
     translate("Phrases", "at %1, of %2 sessions read against %3, %4 better, %5 worse, %6 held, %7 "
                          "unclear"),
-    translate("Phrases", "at %1, blocks against %2 (%3), %4"),
+    translate("Phrases", "at %1 against %2 (%3), %4"),
     translate("Phrases", "%1 m/s per week"),
     translate("Phrases", "%1 m/s per week (%2 % %3 to %4)"),
     translate("Phrases", "the blocks' readings hold together over the season at %1 % (Dunnett); so "
@@ -131,10 +131,11 @@ inline constexpr std::string_view pages[]{
     translate("Phrases",
               "No sets of this lift were measured by two devices at once. Enter the same sets as "
               "two sessions of one athlete and day, each with its device: then they are compared "
-              "here, and comparisons across the two have the bias taken off."),
+              "here."),
     translate("Phrases", "no day-to-day noise is known"),
-    translate("Phrases", "none found beyond the scatter within a day (%1)"),
-    translate("Phrases", "%1 m/s day to day (%2)"),
+    translate("Phrases", "none found beyond the scatter within a day"),
+    translate("Phrases", "%1 m/s day to day"),
+    translate("Phrases", "from one test to another a change is clear from about %1 m/s up"),
     translate("Phrases", "Rule of thumb: from one test to another a speed at a load has changed "
                          "clearly from about %1 m/s up, of %2 tests against %2 from about %3; all "
                          "blocks read at once ask for more."),

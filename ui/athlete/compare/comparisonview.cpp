@@ -72,9 +72,10 @@ QLabel* heading(const QString& text, QWidget* buddy) {
 } // namespace
 
 ComparisonView::ComparisonView(QWidget* parent)
-    : QWidget(parent), m_sentence(new Sentence), m_caution(new CautionLabel), m_tables(nullptr),
-      m_changeChart(new charts::ChangeChart), m_lineChart(new charts::LineChart),
-      m_maxChart(new charts::MaxChart), m_byLoad(new TextTable(this)), m_oneRm(new TextTable(this)),
+    : QWidget(parent), m_sentence(new Sentence), m_under(new SettledLabel),
+      m_caution(new CautionLabel), m_tables(nullptr), m_changeChart(new charts::ChangeChart),
+      m_lineChart(new charts::LineChart), m_maxChart(new charts::MaxChart),
+      m_byLoad(new TextTable(this)), m_oneRm(new TextTable(this)),
       m_byLoadView(tableView(m_byLoad, tr("Change by load"))),
       m_oneRmView(tableView(m_oneRm, tr("1RM"))), m_notes(new QLabel) {
     m_sentence->setObjectName(u"sentence"_s);
@@ -93,6 +94,7 @@ ComparisonView::ComparisonView(QWidget* parent)
     auto* column = new QVBoxLayout(page);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_sentence);
+    column->addWidget(m_under);
     column->addWidget(m_splitter, 1);
     column->addStretch();
     column->addWidget(m_caution);
@@ -112,7 +114,7 @@ ComparisonView::ComparisonView(QWidget* parent)
 }
 
 void ComparisonView::setWay(QWidget* way) {
-    qobject_cast<QVBoxLayout*>(m_page->widget()->layout())->insertWidget(1, way);
+    qobject_cast<QVBoxLayout*>(m_page->widget()->layout())->insertWidget(2, way);
 }
 
 QString ComparisonView::sentence() const {
@@ -160,8 +162,10 @@ QScrollArea* ComparisonView::buildTables() {
 
 void ComparisonView::show(const Comparison& c, const PageHeader& header) {
     const QString sentence = said(c.sentence, header.unit);
-    m_sentence->setText(sentence);
-    m_sentence->setAccessibleName(sentence);
+    m_sentence->setText(said(c.headline.leads, header.unit));
+    m_sentence->setAccessibleName(m_sentence->text());
+    m_under->setText(said(c.headline.under, header.unit));
+    m_under->setVisible(!c.headline.under.empty());
     charts::ChangeData change = charts::changeOf(c, header.unit);
     change.bands = m_bands;
     m_changeChart->setData(change);
@@ -272,6 +276,7 @@ void ComparisonView::showReason(const QString& reason, std::span<const LiftSessi
                                 LoadUnit unit) {
     m_sentence->setText(reason);
     m_sentence->setAccessibleName(reason);
+    m_under->hide();
     m_changeChart->setData({});
     m_changeChart->setSpokenText(reason);
     charts::LineData lines;

@@ -18,6 +18,7 @@ class QSplitter;
 namespace slopebook::ui {
 
 class Sentence;
+class SettledLabel;
 
 class ComparisonView : public QWidget {
     Q_OBJECT
@@ -56,6 +57,7 @@ private:
 
     bool m_bands = false;
     Sentence* m_sentence;
+    SettledLabel* m_under; ///< what of it stands in smaller type
     QLabel* m_caution;
     QScrollArea* m_page;
     QSplitter* m_splitter;

@@ -87,21 +87,33 @@ void paintWords(QPainter& painter, const QRectF& box, const MatrixCellFigure& ce
                  wraps(cell.mark) && !low ? 2 : 1);
 }
 
-/// In a column too narrow for a bar: the figure, and its reading under it.
-void paintNarrow(QPainter& painter, const QRectF& box, const MatrixCellFigure& cell,
-                 const MatrixPen& pen) {
+/// A change as a bar, or what says that it is none.
+void paintBar(QPainter& painter, const QRectF& step, const MatrixCellFigure& cell, double span,
+              const MatrixPen& pen) {
+    if (cell.mark == CellMark::NotComparable)
+        look::hatch(painter, step.adjusted(0, 2, 0, -2), pen.ground);
+    else
+        paintStepGround(painter, step, span, pen);
+    if (cell.step)
+        paintStep(painter, step, *cell.step, cell.mark, span, pen);
+}
+
+/// The words of a narrow column are under its figure and bar, in smaller type.
+void paintNarrow(QPainter& painter, const QRectF& box, const BlockParts& parts,
+                 const MatrixCellFigure& cell, double span, const MatrixPen& pen) {
+    if (!parts.step.isEmpty() && !besideNoStep(cell))
+        paintBar(painter, parts.step, cell, span, pen);
+    else if (cell.mark == CellMark::NotComparable)
+        look::hatch(painter, box.adjusted(1, 2, -1, -2), pen.ground);
     MatrixPen lower = pen;
     lower.body = pen.small;
-    const double top = box.center().y() - (pen.line + pen.lower) / 2;
     painter.setPen(pen.ground.ink);
     painter.setFont(isSettled(cell.mark) ? strong(pen.body) : pen.body);
-    painter.drawText(QRectF(box.left(), top, box.width(), pen.line),
-                     Qt::AlignLeft | Qt::AlignVCenter, cell.figure);
+    painter.drawText(parts.figure, Qt::AlignLeft | Qt::AlignVCenter, cell.figure);
     MatrixCellFigure alone = cell;
     alone.before.clear();
-    const QRectF under(box.left(), cell.figure.isEmpty() ? box.top() : top + pen.line, box.width(),
-                       cell.figure.isEmpty() ? box.height() : pen.lower);
-    paintWords(painter, under, alone, lower);
+    const QRectF all(parts.words.left(), box.top(), parts.words.width(), box.height());
+    paintWords(painter, cell.figure.isEmpty() ? all : parts.words, alone, lower);
 }
 
 } // namespace
@@ -173,9 +185,7 @@ void paintCell(QPainter& painter, const QRectF& box, const MatrixFigure& figure,
     painter.setRenderHint(QPainter::Antialiasing);
     const BlockParts parts = partsOf(box, figure, block, pen);
     if (parts.narrow) {
-        if (cell.mark == CellMark::NotComparable)
-            look::hatch(painter, box.adjusted(1, 2, -1, -2), pen.ground);
-        paintNarrow(painter, box.adjusted(inset * pen.line, 0, -inset * pen.line, 0), cell, pen);
+        paintNarrow(painter, box, parts, cell, figure.span, pen);
         painter.restore();
         return;
     }
@@ -186,12 +196,7 @@ void paintCell(QPainter& painter, const QRectF& box, const MatrixFigure& figure,
             wrappedWidth(cell.reading, QFontMetricsF(pen.small)) > words.width())
             words.setLeft(parts.step.left());
     } else if (bars) {
-        if (cell.mark == CellMark::NotComparable)
-            look::hatch(painter, parts.step.adjusted(0, 2, 0, -2), pen.ground);
-        else
-            paintStepGround(painter, parts.step, figure.span, pen);
-        if (cell.step)
-            paintStep(painter, parts.step, *cell.step, cell.mark, figure.span, pen);
+        paintBar(painter, parts.step, cell, figure.span, pen);
     } else if (cell.mark == CellMark::NotComparable) {
         look::hatch(painter, box.adjusted(1, 2, -1, -2), pen.ground);
     }

@@ -14,7 +14,8 @@ using namespace matrix;
 
 namespace {
 
-constexpr double leastStep = 56;    // px of a strip that can still be read, at a body of 13
+constexpr double leastStep = 56; // px of a strip that can still be read, at a body of 13
+constexpr double widestStep = 170;
 constexpr double widestWord = 9;    // of a reading's column, in heights of a line
 constexpr double widestBefore = 14; // of what another block says, with its name
 constexpr double gap = 0.5;         // heights of a line
@@ -86,6 +87,21 @@ bool besideNoStep(const MatrixCellFigure& cell) {
     return !cell.step && cell.mark != CellMark::NotComparable;
 }
 
+namespace {
+/// In a column too narrow for a bar beside its words: figure and bar, and the words under them.
+BlockParts narrowParts(const QRectF& inner, double digits, bool steps, const MatrixPen& pen) {
+    const double top = inner.center().y() - (pen.line + pen.lower) / 2;
+    BlockParts parts{.figure = QRectF(inner.left(), top, digits, pen.line),
+                     .words = QRectF(inner.left(), top + pen.line, inner.width(), pen.lower),
+                     .narrow = true};
+    const double from = parts.figure.right() + gap * pen.line;
+    const double room = inner.right() - from - gap * pen.line; // half a figure of the scale's
+    if (steps && room >= sizedAs(pen, leastStep))
+        parts.step = QRectF(from, top, std::min(room, sizedAs(pen, widestStep)), pen.line);
+    return parts;
+}
+} // namespace
+
 BlockParts partsOf(const QRectF& box, const MatrixFigure& figure, std::size_t block,
                    const MatrixPen& pen) {
     const QRectF inner = box.adjusted(inset * pen.line, 0, -inset * pen.line, 0);
@@ -98,12 +114,14 @@ BlockParts partsOf(const QRectF& box, const MatrixFigure& figure, std::size_t bl
     parts.figure = QRectF(inner.left(), inner.top(), digits, inner.height());
     if (!hasSteps(figure, block)) {
         parts.words = inner.adjusted(digits + (digits > 0 ? between : 0), 0, 0, 0);
-        parts.narrow = parts.words.width() < std::min(word, 4 * pen.line);
-        return parts;
+        return parts.words.width() < std::min(word, 4 * pen.line)
+                   ? narrowParts(inner, digits, false, pen)
+                   : parts;
     }
     const double rest = inner.width() - digits - word - 2 * between;
-    parts.narrow = rest < sizedAs(pen, leastStep);
-    const double step = std::min(rest, sizedAs(pen, 170));
+    if (rest < sizedAs(pen, leastStep))
+        return narrowParts(inner, digits, true, pen);
+    const double step = std::min(rest, sizedAs(pen, widestStep));
     parts.step = QRectF(parts.figure.right() + between, inner.top(), step, inner.height());
     parts.words = QRectF(parts.step.right() + between, inner.top(),
                          inner.right() - parts.step.right() - between, inner.height());
@@ -162,8 +180,7 @@ double leastBlockWidth(const MatrixFigure& figure, std::size_t block, const Matr
 }
 
 bool hasBars(const MatrixFigure& figure, std::size_t block, double width, const MatrixPen& pen) {
-    return hasSteps(figure, block) &&
-           !partsOf(QRectF(0, 0, width, matrixRowHeight(pen)), figure, block, pen).narrow;
+    return !partsOf(QRectF(0, 0, width, matrixRowHeight(pen)), figure, block, pen).step.isEmpty();
 }
 
 std::vector<double> sharedOut(const MatrixFigure& figure, double room, double most,

@@ -15,7 +15,7 @@
 namespace slopebook::ui {
 
 RelationPane::RelationPane(QWidget* parent)
-    : QWidget(parent), m_use(new QComboBox), m_sentence(new Sentence),
+    : QWidget(parent), m_use(new QComboBox), m_sentence(new Sentence), m_under(new SettledLabel),
       m_chart(new charts::RelationChart) {
     m_use->addItems({tr("not used"), tr("the squad's own"), tr("the published equation")});
     auto* label = new QLabel(tr("Use in &the table of loads"));
@@ -27,6 +27,7 @@ RelationPane::RelationPane(QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_sentence);
+    layout->addWidget(m_under);
     layout->addWidget(m_chart, 1);
     layout->addLayout(row);
     connect(m_use, &QComboBox::currentIndexChanged, this, &RelationPane::useChanged);
@@ -36,11 +37,12 @@ void RelationPane::setRelations(const Answer<answers::SquadRelation>& squad, Loa
                                 const std::optional<answers::PublishedRelation>& published) {
     m_squad = squad ? std::optional(*squad) : std::nullopt;
     m_published = published;
-    const QString told =
-        said(answers::relationWords(squad, published), unit).join(QLatin1Char(' '));
-    m_sentence->setText(told);
+    QStringList told = said(answers::relationWords(squad, published), unit);
+    const QString spoken = told.join(QLatin1Char(' '));
+    m_sentence->setText(told.takeFirst());
+    m_under->setText(told.join(QLatin1Char(' ')));
     m_chart->setData({.squad = m_squad, .published = m_published});
-    m_chart->setSpokenText(told);
+    m_chart->setSpokenText(spoken);
     auto* items = qobject_cast<QStandardItemModel*>(m_use->model());
     items->item(Squad)->setEnabled(m_squad.has_value());
     items->item(Published)->setEnabled(m_published.has_value());

@@ -14,6 +14,7 @@ class QLabel;
 namespace slopebook::ui {
 
 class Sentence;
+class SettledLabel;
 
 class RelationPane : public QWidget {
     Q_OBJECT
@@ -39,6 +40,7 @@ private:
 
     QComboBox* m_use;
     Sentence* m_sentence;
+    SettledLabel* m_under;
     charts::RelationChart* m_chart;
     std::optional<answers::SquadRelation> m_squad;
     std::optional<answers::PublishedRelation> m_published;

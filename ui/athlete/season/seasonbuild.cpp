@@ -111,10 +111,10 @@ void SeasonPage::build() {
     m_settling = new QLabel;
     m_settling->setObjectName(QStringLiteral("settling"));
     m_settling->setAccessibleDescription(tr("What the selected row says"));
-    m_trend = new QLabel;
-    m_trend->setObjectName(QStringLiteral("trendTold"));
-    m_trend->setAccessibleDescription(tr("The trend"));
-    for (QLabel* label : {m_settling, m_notes, m_trend}) {
+    m_under = new QLabel;
+    m_under->setObjectName(QStringLiteral("toldUnder"));
+    m_under->setAccessibleDescription(tr("The chosen day, and the trend"));
+    for (QLabel* label : {m_settling, m_notes, m_under}) {
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     }
@@ -128,7 +128,7 @@ void SeasonPage::build() {
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(buildChoices());
     layout->addWidget(m_told);
-    layout->addWidget(m_trend);
+    layout->addWidget(m_under);
     layout->addWidget(m_way = new WayOn(*this, Place::Session));
     layout->addWidget(split, 1);
     layout->addStretch();

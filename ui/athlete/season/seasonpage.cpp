@@ -244,27 +244,29 @@ void SeasonPage::showSeason(const answers::FollowedSeason& season) {
     m_sources->setVisible(!m_notes->text().isEmpty());
     m_way->hide();
     m_chart->parentWidget()->show();
-    m_trend->setText(m_ofTheSeason->isChecked() ? said(answers::trendWords(follow, level))
-                                                : QString());
-    m_trend->setVisible(m_ofTheSeason->isChecked());
     itemPicked();
 }
 
-/// The blocks against the baseline, and the chosen day against it: the two are different questions.
+/// The blocks against the baseline; under it the chosen day against it, which is a question of its
+/// own, and the trend.
 void SeasonPage::tell(const std::optional<SeasonItem>& item) {
     const LoadUnit unit = m_logbook.loadUnit();
-    QStringList told{said(answers::followSentence(*m_season), unit)};
+    m_told->setText(said(answers::followSentence(*m_season), unit));
+    QStringList under;
     if (item && item->kind == SeasonItem::Kind::Session)
         if (const Words day =
                 answers::dayAloneWords(*m_season, m_season->follow.sessions[item->index]);
             !day.empty())
-            told << said(day, unit);
-    m_told->setText(told.join(QLatin1Char(' ')));
+            under << said(day, unit);
+    if (m_ofTheSeason->isChecked())
+        under << said(answers::trendWords(m_season->follow, questions::AskSettings{}.level));
+    m_under->setText(under.join(QLatin1Char(' ')));
+    m_under->setVisible(!under.isEmpty());
     m_chart->setSpokenText(
         tr("Season of %1 at %2: %3")
             .arg(text(m_about->athlete.value.name),
                  loadWithUnit(kilograms(m_season->follow.load), unit),
-                 (m_told->text() + QLatin1Char(' ') + m_trend->text()).trimmed()));
+                 (m_told->text() + QLatin1Char(' ') + m_under->text()).trimmed()));
 }
 
 QString SeasonPage::notesText(const answers::FollowedSeason& season) const {
@@ -294,7 +296,7 @@ void SeasonPage::showNothing(const QString& why) {
     m_chart->setData({});
     m_table->setTable(inTwoLines(seasonHeadings(m_logbook.loadUnit())), {}, 3, 8);
     m_sources->hide();
-    m_trend->hide();
+    m_under->hide();
     m_chart->parentWidget()->hide();
     m_settlingTexts.clear();
     m_told->setText(m_way->sayMissing(m_logbook.log(), why));

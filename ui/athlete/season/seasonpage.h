@@ -97,7 +97,7 @@ private:
     TextTable* m_table;
     QTableView* m_view;
     Sentence* m_told;
-    QLabel* m_trend;             ///< of the season, under the sentence
+    QLabel* m_under;             ///< the chosen day and the trend, under the sentence
     QLabel* m_settling;          ///< of the selected row
     QStringList m_settlingTexts; ///< by row
     WayOn* m_way;                ///< where the first set is typed

@@ -318,8 +318,7 @@ void SquadPage::showPart(int part) {
     m_chart->setData(squadForest(shown, m_squad->level, m_logbook.loadUnit()));
     m_counts->setText(tr("%1, %2 to %3. %4")
                           .arg(partName(shown, m_logbook.loadUnit()), text(m_squad->from.name),
-                               text(m_squad->to.name),
-                               said(answers::countWords(shown), m_logbook.loadUnit())));
+                               text(m_squad->to.name), squadCounts(shown, m_logbook.loadUnit())));
     const QString sentence = squadSentence(shown, m_squad->level, m_logbook.loadUnit());
     m_sentence->setText(sentence);
     m_sentence->setVisible(answers::squadMean(shown, m_squad->level).has_value());

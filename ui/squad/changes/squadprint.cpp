@@ -77,7 +77,7 @@ void fill(Flow& flow, const answers::Squad& squad, const QString& lift, LoadUnit
         flow.heading(partName(part, unit));
         if (answers::squadMean(part, squad.level))
             flow.leading(squadSentence(part, squad.level, unit), headlineFont(12), 0, true);
-        flow.text(said(answers::countWords(part), unit), pageFont(8.5), 0, true);
+        flow.text(squadCounts(part, unit), pageFont(8.5), 0, true);
         const SquadForest forest = squadForest(part, squad.level, unit);
         for (std::size_t i = 0; i < forest.rows.size(); i += rowsOfAChart)
             flow.add(chartBlock(squadForestRows(forest, i, i + rowsOfAChart), flow.width()));

@@ -121,10 +121,13 @@ std::vector<TextTable::Row> squadRows(const answers::SquadPart& part, double lev
 
 QString squadSentence(const answers::SquadPart& part, double level, LoadUnit unit) {
     const auto mean = answers::squadMean(part, level);
-    const QString told =
-        said(mean ? answers::squadMeanWords(part, *mean) : answers::countWords(part), unit);
+    return said(mean ? answers::squadMeanWords(part, *mean) : answers::countWords(part), unit);
+}
+
+QString squadCounts(const answers::SquadPart& part, LoadUnit unit) {
+    const QString counts = said(answers::countWords(part), unit);
     const Words under = answers::squadUnderWords(part);
-    return under.empty() ? told : told + u' ' + said(under, unit);
+    return under.empty() ? counts : counts + u' ' + said(under, unit);
 }
 
 QString liftTitle(const Lift& lift) {

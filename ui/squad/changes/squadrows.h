@@ -23,6 +23,8 @@ std::vector<TextTable::Row> squadRows(const answers::SquadPart& part, double lev
 
 /// What the squad did: the mean of it where there is one, else how many read what.
 QString squadSentence(const answers::SquadPart& part, double level, LoadUnit unit);
+/// How many readings of each kind, and under which other conditions they were made.
+QString squadCounts(const answers::SquadPart& part, LoadUnit unit);
 
 /// What is to be known beside the figures, each a sentence; first how many better or worse chance
 /// would give over all that was asked.

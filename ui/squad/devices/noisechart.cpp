@@ -31,13 +31,42 @@ charts::PlotFrame noiseFrame(const QRectF& target, const NoiseData& data,
     const double edge = std::max(1.0, 0.06 * (most - least));
     f.from = least - edge;
     f.to = most + edge;
-    double largest = data.inUse.value_or(0), longest = 0;
+    double largest = 0, longest = 0;
+    for (const NoiseData::Line& line : data.inUse)
+        largest = std::max(largest, line.sd);
     for (const NoiseData::At& at : data.loads) {
         largest = std::max(largest, at.error);
         longest = std::max(longest, at.interval.high);
     }
     f.y = charts::niceScale(0, std::min(longest, tallest * largest), 5);
     return f;
+}
+
+/// A dashed line each, and beside it whose it is: no label on another.
+void paintInUse(QPainter& painter, const charts::PlotFrame& f, std::vector<NoiseData::Line> lines,
+                double textSize) {
+    std::ranges::sort(lines, std::ranges::greater{}, &NoiseData::Line::sd);
+    painter.setFont(charts::chartFont(textSize, 0.9));
+    const QFontMetricsF metrics(painter.font());
+    const double left = f.area.right() + 0.4 * textSize, room = 7.4 * textSize;
+    // Two at the most: moved apart from the middle of both.
+    double middle = 0;
+    for (const NoiseData::Line& line : lines)
+        middle += f.yOf(line.sd) / static_cast<double>(lines.size());
+    const bool close =
+        lines.size() > 1 && f.yOf(lines.back().sd) - f.yOf(lines.front().sd) < metrics.height();
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        const double y = f.yOf(lines[i].sd);
+        painter.setPen(look::thresholdPen(f.ground));
+        painter.drawLine(QPointF(f.area.left(), y), QPointF(f.area.right(), y));
+        const double label = close ? middle + (i == 0 ? -0.5 : 0.5) * metrics.height() : y;
+        const QString sd = u' ' + number(lines[i].sd, 3);
+        const QString whose = metrics.elidedText(lines[i].whose, Qt::ElideRight,
+                                                 room - metrics.horizontalAdvance(sd));
+        painter.setPen(f.ground.ink);
+        painter.drawText(QPointF(left, label + metrics.ascent() - metrics.height() / 2),
+                         whose + sd);
+    }
 }
 
 } // namespace
@@ -58,8 +87,12 @@ NoiseData noiseData(std::span<const questions::NoiseGroup> groups, LoadUnit unit
                                   .interval = at.error.interval,
                                   .pairs = static_cast<int>(at.error.df) + 1});
     std::ranges::sort(data.loads, {}, &NoiseData::At::load);
-    if (best->inUse.origin != answers::DayNoise::Origin::None)
-        data.inUse = std::sqrt(best->inUse.variance.value);
+    for (const questions::NoiseGroup& group : groups)
+        if (group.device == best->device && group.lift == best->lift &&
+            group.inUse.origin != answers::DayNoise::Origin::None)
+            data.inUse.push_back(
+                {.whose = group.athlete.empty() ? NoiseChartWords::tr("all") : text(group.athlete),
+                 .sd = std::sqrt(group.inUse.variance.value)});
     data.whose = text(best->lift.name);
     if (!best->deviceName.empty())
         data.whose += QStringLiteral(", ") + text(best->deviceName);
@@ -82,6 +115,9 @@ charts::FigureTable NoiseChart::figures() const {
     for (const NoiseData::At& at : m_data.loads)
         table.rows.push_back({loadNumber(at.load, m_data.unit), number(at.error, 3),
                               rangeText(at.interval, 3), QString::number(at.pairs)});
+    for (const NoiseData::Line& line : m_data.inUse)
+        table.rows.push_back({NoiseChartWords::tr("whole line, %1").arg(line.whose),
+                              number(line.sd, 3), QString(), QString()});
     return table;
 }
 
@@ -105,17 +141,7 @@ void NoiseChart::paintChart(QPainter& painter, const QRectF& target, const look:
         QPointF(f.area.left(), f.area.top() - 0.7 * textSize),
         NoiseChartWords::tr("All athletes together. Points: of one set at that load, its "
                             "own scatter with it; dashed: of a whole line."));
-    if (m_data.inUse) {
-        const double y = f.yOf(*m_data.inUse);
-        painter.setPen(look::thresholdPen(ground));
-        painter.drawLine(QPointF(f.area.left(), y), QPointF(f.area.right(), y));
-        painter.setFont(charts::chartFont(textSize, 0.9));
-        const QFontMetricsF metrics(painter.font());
-        painter.setPen(ground.ink);
-        const double left = f.area.right() + 0.4 * textSize;
-        painter.drawText(QPointF(left, y - metrics.descent()), NoiseChartWords::tr("whole line"));
-        painter.drawText(QPointF(left, y + metrics.ascent()), number(*m_data.inUse, 3));
-    }
+    paintInUse(painter, f, m_data.inUse, textSize);
     for (const NoiseData::At& at : m_data.loads) {
         const double load = inUnit(at.load, m_data.unit);
         painter.setPen(QPen(ground.ink, 0.1 * textSize));

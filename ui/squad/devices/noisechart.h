@@ -7,7 +7,6 @@
 #include "ui/charts/paintedchart.h"
 #include "ui/words/units.h"
 
-#include <optional>
 #include <span>
 #include <vector>
 
@@ -21,8 +20,13 @@ struct NoiseData {
         int pairs = 0;
         friend bool operator==(const At&, const At&) = default;
     };
-    std::vector<At> loads{};       ///< by load
-    std::optional<double> inUse{}; ///< of a whole line, m/s
+    struct Line {
+        QString whose{};
+        double sd = 0; ///< m/s
+        friend bool operator==(const Line&, const Line&) = default;
+    };
+    std::vector<At> loads{};   ///< by load
+    std::vector<Line> inUse{}; ///< of whole lines: everybody's, the chosen athlete's
     QString whose{};               ///< lift and device
     LoadUnit unit = LoadUnit::Kilograms;
     friend bool operator==(const NoiseData&, const NoiseData&) = default;

@@ -125,22 +125,42 @@ QString noiseSources(std::span<const questions::NoiseGroup> groups) {
     return lines.join(u'\n');
 }
 
-QString inUseText(std::span<const questions::NoiseGroup> groups) {
-    const auto hasOwn = [groups](const questions::NoiseGroup& all) {
-        return std::ranges::any_of(groups, [&all](const questions::NoiseGroup& one) {
-            return !one.athlete.empty() && one.device == all.device && one.lift == all.lift;
+namespace {
+/// The chosen athlete's where there is one, else everybody's.
+std::vector<const questions::NoiseGroup*> groupsInUse(std::span<const questions::NoiseGroup> all) {
+    const auto hasOwn = [all](const questions::NoiseGroup& everybodys) {
+        return std::ranges::any_of(all, [&everybodys](const questions::NoiseGroup& one) {
+            return !one.athlete.empty() && one.device == everybodys.device &&
+                   one.lift == everybodys.lift;
         });
     };
+    std::vector<const questions::NoiseGroup*> groups;
+    for (const questions::NoiseGroup& group : all)
+        if (!group.athlete.empty() || !hasOwn(group))
+            groups.push_back(&group);
+    return groups;
+}
+} // namespace
+
+QString inUseText(std::span<const questions::NoiseGroup> groups) {
     QStringList lines;
-    for (const questions::NoiseGroup& group : groups)
-        if (!group.athlete.empty() || !hasOwn(group)) {
-            const QString inUse =
-                NoiseWords::tr("In use for %1, %2, %3: %4")
-                    .arg(text(group.lift.name), deviceText(group), whoseText(group),
-                         said(answers::inUseWords(group.inUse, 3)));
-            const QString rule = said(answers::ruleOfThumb(group.inUse));
-            lines << (rule.isEmpty() ? inUse : inUse + u". "_s + rule);
-        }
+    for (const questions::NoiseGroup* group : groupsInUse(groups)) {
+        const QString figure = said(answers::inUseFigure(group->inUse, 3));
+        const QString clear = said(answers::clearBetweenTests(group->inUse));
+        const QString inUse =
+            NoiseWords::tr("In use for %1, %2, %3: %4")
+                .arg(text(group->lift.name), deviceText(*group), whoseText(*group), figure);
+        lines << (clear.isEmpty() ? inUse : NoiseWords::tr("%1; %2.").arg(inUse, clear));
+    }
+    return lines.join(u'\n');
+}
+
+QString rulesOfThumb(std::span<const questions::NoiseGroup> groups) {
+    QStringList lines;
+    for (const questions::NoiseGroup* group : groupsInUse(groups))
+        if (const QString rule = said(answers::ruleOfThumb(group->inUse));
+            !rule.isEmpty() && !lines.contains(rule))
+            lines << rule;
     return lines.join(u'\n');
 }
 

@@ -20,6 +20,8 @@ std::vector<TextTable::Row> noiseRows(std::span<const questions::NoiseGroup> gro
 /// The figure that readings are made with, one line a lift and device: the chosen athlete's where
 /// there is one.
 QString inUseText(std::span<const questions::NoiseGroup> groups);
+/// What that comes to between single tests, and between several.
+QString rulesOfThumb(std::span<const questions::NoiseGroup> groups);
 /// Where the noise in use comes from, each group's on a line of its own.
 QString noiseSources(std::span<const questions::NoiseGroup> groups);
 

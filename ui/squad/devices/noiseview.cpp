@@ -143,9 +143,11 @@ void NoiseView::reload() {
         m_repeatView->resizeColumnsToContents();
         QStringList told;
         if (!none)
-            told << said(answers::repeatTestMethod()) << said(answers::ruleOfThumbLimits());
+            told << said(answers::repeatTestMethod());
         if (!none && !m_every->isChecked())
-            told << noiseSources(groups);
+            told << rulesOfThumb(groups) << said(answers::ruleOfThumbLimits())
+                 << noiseSources(groups);
+        told.removeAll(QString());
         m_told->setText(told.join(QLatin1Char('\n')));
     } catch (const std::exception& error) {
         m_noise->setTable(noiseHeadings(m_logbook.loadUnit()), {}, 4, 10);
