@@ -46,6 +46,30 @@ std::map<AthleteId, OfOneAthlete> eachAthlete(const Squad& squad) {
     return all;
 }
 
+/// What matters of a mean of changes: the mean of what matters of each. Of a max it is a share of
+/// each one's own, and whose row comes first says nothing of all.
+std::optional<Smallest> smallestOfAll(const std::vector<const SquadRow*>& rows) {
+    std::optional<Smallest> all;
+    double sum = 0;
+    int known = 0;
+    bool alike = true;
+    for (const SquadRow* row : rows) {
+        const auto& one = row->read->smallest;
+        if (!one)
+            continue;
+        if (!all)
+            all = one;
+        alike = alike && one->value == all->value;
+        sum += one->value;
+        ++known;
+    }
+    if (all && !alike) {
+        all->value = sum / known;
+        all->interval.reset(); // of one figure for all
+    }
+    return all;
+}
+
 } // namespace
 
 std::optional<SquadMean> squadMean(const SquadPart& part, double level) {
@@ -77,8 +101,8 @@ std::optional<SquadMean> squadMean(const SquadPart& part, double level) {
         return stats::Interval{made.mean - half, made.mean + half};
     };
     made.interval = interval(level);
-    made.read = read(made.mean, made.interval, interval(equivalenceLevel(level)),
-                     rows.front()->read->smallest);
+    made.read =
+        read(made.mean, made.interval, interval(equivalenceLevel(level)), smallestOfAll(rows));
     made.read->at80 = interval(leaningLevel);
     for (const SquadRow* row : rows) {
         const double noise = ownVariance(*row->parts);

@@ -16,7 +16,7 @@ struct SquadMean {
     /// hw^2 = t^2(n - 1) S^2 / n + t^2(df) 2 f V_day: half of the variance of a day (f) is shared
     /// by all who were tested together, and no number of athletes lessens it.
     stats::Interval interval = {};
-    std::optional<ReadChange> read = {}; ///< of the mean, by the rows' smallest change
+    std::optional<ReadChange> read = {}; ///< of the mean, by the mean of the smallest changes
     double spread = 0;                   ///< SD of the changes as they are
     double trueSpread = 0;               ///< what of it their own noise does not explain; 0: none
     struct Drawn {

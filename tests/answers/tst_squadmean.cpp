@@ -5,6 +5,7 @@
 
 #include <QtTest>
 
+#include <algorithm>
 #include <cmath>
 
 using namespace Qt::Literals::StringLiterals;
@@ -37,6 +38,7 @@ class TestSquadMean : public QObject {
 private Q_SLOTS:
     void theSharedDayIsNotLessenedByNumbers();
     void eachIsDrawnByItsShare();
+    void whatMattersOfTheMeanIsNoOnesOwn();
     void fewAthletesHaveNoMean();
     void athletesAreCountedOnce();
     void chanceGivesNoMoreAthletesThanTheBound();
@@ -67,6 +69,30 @@ void TestSquadMean::eachIsDrawnByItsShare() {
     QCOMPARE(mean->each.size(), std::size_t(4));
     QVERIFY(std::abs(mean->each[1].drawn - 0.05 * share) < 1e-12);
     QCOMPARE(mean->each[1].raw, 0.05);
+}
+
+/// A published share of each one's own max: 6.0, 5.0, 4.0, in whatever order the rows go.
+void TestSquadMean::whatMattersOfTheMeanIsNoOnesOwn() {
+    SquadPart squad = part({4.0, 5.0, 6.0}, 0.00002, 0.0004);
+    for (std::size_t i = 0; i < 3; ++i)
+        squad.rows[i].read->smallest = Smallest{6.0 - static_cast<double>(i)};
+    for (int turn = 0; turn < 3; ++turn) {
+        const auto mean = squadMean(squad);
+        QVERIFY(mean && mean->read->smallest);
+        QCOMPARE(mean->read->smallest->value, 5.0);
+        std::ranges::rotate(squad.rows, squad.rows.begin() + 1);
+    }
+    // Of those it is known of; the same for all stays to the last bit what it is.
+    squad.rows[0].read->smallest.reset();
+    QCOMPARE(squadMean(squad)->read->smallest->value, 4.5);
+    for (SquadRow& row : squad.rows)
+        row.read->smallest.reset();
+    QVERIFY(!squadMean(squad)->read->smallest);
+    QCOMPARE(squadMean(part({0.1, 0.2, 0.3}, 0.00002, 0.0004))->read->smallest->value, 0.06);
+    // Nothing changed, known to 0.003: held, whatever matters to who comes first.
+    SquadPart still = part({0.0, 0.001, -0.001}, 1e-6, 1e-6);
+    still.rows[0].read->smallest = Smallest{0.001};
+    QVERIFY(squadMean(still)->read->reading == Reading::Held);
 }
 
 void TestSquadMean::fewAthletesHaveNoMean() {
