@@ -16,6 +16,7 @@
 #include "ui/squad/devices/noiseview.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
+#include "ui/squad/devices/noiserows.h"
 
 #include <QAbstractItemModelTester>
 #include <QCheckBox>
@@ -150,6 +151,7 @@ private Q_SLOTS:
     void columnsAndChangeAgree();
     void chartsArePaintedEmptyAndDark();
 };
+    void ownNoiseComesFirst();
 
 void TestTrustPages::theSeasonIsCoresOwn() {
     Boathouse log;
@@ -552,8 +554,12 @@ void TestTrustPages::noiseByLiftDeviceAndLoad() {
     // The noise of whole lines is seen without scrolling: first of its rows. What is in use is said
     // once, above the table: it need not be that of all.
     QCOMPARE(cell(table, 0, 3), u"whole line, from day to day"_s);
-    QCOMPARE(cell(table, 1, 3), u"40\u00a0kg"_s);
-    QCOMPARE(cell(table, 1, 5), number(noise->atLoads[0].error.value, 4));
+    int all = 0; // where everybody's begins, under the athlete's own
+    while (all < table.rowCount() && cell(table, all, 2) != u"all athletes"_s)
+        ++all;
+    QCOMPARE(cell(table, all, 3), u"whole line, from day to day"_s);
+    QCOMPARE(cell(table, all + 1, 3), u"40\u00a0kg"_s);
+    QCOMPARE(cell(table, all + 1, 5), number(noise->atLoads[0].error.value, 4));
     const QString inUse = page.findChild<QLabel*>(u"inUse"_s)->text();
     QVERIFY2(inUse.contains(u"Lane 1"_s) && inUse.contains(u"Left encoder"_s), qPrintable(inUse));
     QVERIFY2(inUse.contains(cell(table, 0, 5).left(4)), qPrintable(inUse));
@@ -648,6 +654,45 @@ void TestTrustPages::aBiasNeverComesFromWhatItCorrects() {
         {first[0].session, first[1].session, 0.0296}); // by hand: see agreementOfTwoDevices
     const auto check = [&](const Twin& from, SessionId a, SessionId b, bool sameSets) {
         double sum = 0;
+/// Of each lift and of all its devices; without an athlete, or one without repeats, nothing is own.
+void TestTrustPages::ownNoiseComesFirst() {
+    std::vector<NoiseGroup> groups;
+    const auto add = [&](const char* lift, const char* device, const char* athlete) {
+        groups.push_back({.lift = {.name = lift}, .deviceName = device, .athlete = athlete});
+        groups.back().device = DeviceId{*device};
+        groups.back().noise = NoAnswer{NoAnswer::Why::TooFewSessions, asIs(std::string("few"))};
+    };
+    for (const char* lift : {"Bench pull", "Back squat"})
+        for (const char* device : {"Left", "Right"}) {
+            add(lift, device, "");
+            add(lift, device, "Lane 1");
+        }
+    add("Front squat", "Left", "");
+    QStringList heads;
+    for (const TextTable::Row& row : noiseRows(groups, LoadUnit::Kilograms))
+        if (row.strong)
+            heads << row.cells.mid(0, 3).join(u", "_s);
+    QCOMPARE(heads,
+             (QStringList{u"Bench pull, Left, Lane 1"_s, u"Bench pull, Right, Lane 1"_s,
+                          u"Bench pull, Left, all athletes"_s, u"Bench pull, Right, all athletes"_s,
+                          u"Back squat, Left, Lane 1"_s, u"Back squat, Right, Lane 1"_s,
+                          u"Back squat, Left, all athletes"_s, u"Back squat, Right, all athletes"_s,
+                          u"Front squat, Left, all athletes"_s}));
+    Boathouse log;
+    for (const int athlete : {0, 5}) { // with repeat tests, and without
+        NoisePage page(log.book);
+        page.setAthleteAndLift(log.athletes[static_cast<std::size_t>(athlete)], log.lift);
+        const TextTable& table = page.noise().noise();
+        bool others = false;
+        for (int row = 0; row < table.rowCount(); ++row) {
+            const bool all = cell(table, row, 2) == u"all athletes"_s;
+            QVERIFY(all || !others);
+            others = others || all;
+        }
+        QCOMPARE(cell(table, 0, 2), athlete == 0 ? u"Lane 1"_s : u"all athletes"_s);
+    }
+}
+
         int days = 0;
         for (const Twin& twin : twins)
             if (twin.left != a && twin.right != a && twin.left != b && twin.right != b) {

@@ -75,6 +75,22 @@ TextTable::Row inUseRow(const questions::NoiseGroup& group) {
             .explanation = asSentence(noiseText(answers::asCited(group.inUse)))};
 }
 
+/// Of each lift the chosen athlete's own before everybody's: what is in use for them.
+std::vector<const questions::NoiseGroup*> ownFirst(std::span<const questions::NoiseGroup> groups) {
+    std::vector<const questions::NoiseGroup*> ordered;
+    for (auto first = groups.begin(); first != groups.end();) {
+        const auto next = std::find_if(first, groups.end(), [&](const questions::NoiseGroup& g) {
+            return !(g.lift == first->lift);
+        });
+        for (const bool own : {true, false})
+            for (auto group = first; group != next; ++group)
+                if (own != group->athlete.empty())
+                    ordered.push_back(&*group);
+        first = next;
+    }
+    return ordered;
+}
+
 } // namespace
 
 QStringList noiseHeadings(LoadUnit unit) {
@@ -94,7 +110,8 @@ QStringList noiseHeadings(LoadUnit unit) {
 std::vector<TextTable::Row> noiseRows(std::span<const questions::NoiseGroup> groups,
                                       LoadUnit unit) {
     std::vector<TextTable::Row> rows;
-    for (const questions::NoiseGroup& group : groups) {
+    for (const questions::NoiseGroup* one : ownFirst(groups)) {
+        const questions::NoiseGroup& group = *one;
         TextTable::Row inUse = inUseRow(group);
         while (inUse.cells.size() < 10)
             inUse.cells << QString();
@@ -119,9 +136,9 @@ std::vector<TextTable::Row> noiseRows(std::span<const questions::NoiseGroup> gro
 
 QString noiseSources(std::span<const questions::NoiseGroup> groups) {
     QStringList lines;
-    for (const questions::NoiseGroup& group : groups)
+    for (const questions::NoiseGroup* group : ownFirst(groups))
         lines << NoiseWords::tr("%1, %2: %3", "a device, whose, where its noise comes from")
-                     .arg(deviceText(group), whoseText(group), noiseText(group.inUse));
+                     .arg(deviceText(*group), whoseText(*group), noiseText(group->inUse));
     return lines.join(u'\n');
 }
 
