@@ -6,17 +6,20 @@
 #include "core/model/errors.h"
 #include "core/questions/followquestions.h"
 #include "tests/log/builders.h"
+#include "tests/ui/pdftext.h"
 #include "ui/athlete/season/seasonpage.h"
 #include "ui/athlete/season/seasonrows.h"
 #include "ui/paper/comparisonrows.h"
 #include "ui/squad/changes/periodchooser.h"
+#include "ui/squad/changes/squadmarks.h"
 #include "ui/squad/changes/squadpage.h"
+#include "ui/squad/changes/squadrows.h"
 #include "ui/squad/devices/agreementview.h"
 #include "ui/squad/devices/noisepage.h"
+#include "ui/squad/devices/noiserows.h"
 #include "ui/squad/devices/noiseview.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
-#include "ui/squad/devices/noiserows.h"
 
 #include <QAbstractItemModelTester>
 #include <QCheckBox>
@@ -35,6 +38,8 @@
 
 #include <chrono>
 #include <cmath>
+#include <numbers>
+#include <set>
 #include <thread>
 
 using namespace slopebook;
@@ -55,7 +60,8 @@ struct Boathouse {
     std::vector<AthleteId> athletes{};
     std::vector<SessionId> firsts{}; ///< of the first athlete, by date
 
-    Boathouse() {
+    /// apart: how far the second and the third go, up and down.
+    explicit Boathouse(double apart = 0.25) {
         lift = book.addLift({.name = "Bench pull",
                              .mvt = Mvt{.value = 0.5, .sd = 0.04, .source = "own tests"},
                              .smallestVelocity = 0.04});
@@ -72,7 +78,7 @@ struct Boathouse {
             if (i == 8)
                 break; // never tested
             const auto id = ladder(athletes.back(), day(2025, 10, 1), 1.5 + 0.02 * i);
-            const double gain = i == 1 ? 0.25 : i == 2 ? -0.25 : 0.01;
+            const double gain = i == 1 ? apart : i == 2 ? -apart : 0.01;
             const auto later = ladder(athletes.back(), day(2026, 1, 20), 1.5 + 0.02 * i + gain);
             if (i == 0)
                 firsts = {id, later};
@@ -135,6 +141,8 @@ private Q_SLOTS:
     void theSeasonWithoutSessions();
     void theSquadIsCoresOwn();
     void theSquadTellsItsMean();
+    void whatAllAreDrawnToIsSaidOnce();
+    void theKeysMarksAreToldApart();
     void theSquadOfDays();
     void theSquadOnPaper();
     void aSquadOfFortyIsStoppedWithNothingHalfDone();
@@ -143,6 +151,7 @@ private Q_SLOTS:
     void theSeasonsTrendHasItsUnits();
     void theSquadWithoutAnybody();
     void noiseByLiftDeviceAndLoad();
+    void ownNoiseComesFirst();
     void noiseThatIsPublished();
     void agreementOfTwoDevices();
     void comparisonsTakeTheBiasOff();
@@ -151,7 +160,6 @@ private Q_SLOTS:
     void columnsAndChangeAgree();
     void chartsArePaintedEmptyAndDark();
 };
-    void ownNoiseComesFirst();
 
 void TestTrustPages::theSeasonIsCoresOwn() {
     Boathouse log;
@@ -395,6 +403,82 @@ void TestTrustPages::theSquadOfDays() {
     QCOMPARE(page.squad()->to.name, std::string("2025-12-01..2026-02-28"));
 }
 
+/// Where noise explains all that differs, a column of one figure would read like a fault.
+void TestTrustPages::whatAllAreDrawnToIsSaidOnce() {
+    for (const double apart : {0.0, 0.25}) {
+        Boathouse log(apart);
+        SquadPage page(log.book);
+        page.setAthleteAndLift({}, log.lift);
+        QTRY_VERIFY(!page.working());
+        const auto* view = page.findChild<QTableView*>(u"squad"_s);
+        const auto* drawn = page.findChild<QLabel*>(u"drawn"_s);
+        for (int at = 0; at < 2; ++at) {
+            page.showPart(at);
+            const auto& part = page.squad()->parts[static_cast<std::size_t>(at)];
+            const auto mean = answers::squadMean(part, page.squad()->level);
+            QVERIFY(mean && mean->athletes == 8);
+            std::set<QString> figures;
+            for (const auto& each : mean->each)
+                figures.insert(signedNumber(each.drawn, at == 1 ? 1 : 3));
+            const bool alike = figures.size() == 1;
+            QCOMPARE(alike, apart == 0.0);
+            QCOMPARE(view->isColumnHidden(squadDrawn), alike);
+            QCOMPARE(!drawn->isHidden(), alike);
+            QCOMPARE(drawn->text().contains(*figures.begin()), alike);
+            for (const SquadForestRow& row : page.chart().data().rows)
+                QCOMPARE(row.drawn.has_value(), !alike);
+            QCOMPARE(page.chart().figures().headings.contains(u"Drawn to all"_s), !alike);
+            // All have a smallest change as each has, and its grey.
+            QVERIFY(page.chart().data().all->smallest.has_value());
+        }
+        const auto file = log.folder.path("squad.pdf");
+        page.writePdfTo(file);
+        const QString paper = run(u"pdftotext"_s, {QString::fromStdString(file.string()), u"-"_s});
+        QCOMPARE(flat(paper).count(u"every athlete comes to the mean of all"_s),
+                 apart == 0.0 ? 2 : 0);
+        QCOMPARE(flat(paper).contains(u"the same drawn to all"_s), apart != 0.0);
+    }
+}
+
+/// Hollow dot and hollow diamond, as large in the key as in the rows, at every size of text.
+void TestTrustPages::theKeysMarksAreToldApart() {
+    SquadForest data;
+    data.rows = {{.change = 0.1, .drawn = 0.0, .hollow = true}};
+    const look::Ground ground = look::paperGround();
+    for (const double text : {7.5, 14.0}) {
+        constexpr double scale = 16;
+        int found = 0;
+        for (const charts::KeyEntry& entry : squadForestKey(data, ground, text)) {
+            QImage image(
+                QSize(static_cast<int>(4 * text * scale), static_cast<int>(2 * text * scale)),
+                QImage::Format_RGB32);
+            image.fill(ground.paper);
+            QPainter painter(&image);
+            painter.scale(scale, scale);
+            entry.sample(painter, QRectF(0, 0, 4 * text, 2 * text));
+            painter.end();
+            const auto inked = [&](double right, double down) {
+                return image
+                           .pixelColor(QPointF((2 * text + right * text) * scale,
+                                               (text + down * text) * scale)
+                                           .toPoint())
+                           .lightness() < 128;
+            };
+            const double slant = dotReach / std::numbers::sqrt2;
+            if (entry.text == u"extrapolated"_s) {
+                ++found;
+                QVERIFY(inked(slant, slant) && inked(0, dotReach) && !inked(0, drawnReach + 0.05));
+                QVERIFY(!inked(0, 0)); // hollow
+            } else if (entry.text == u"the same drawn to all"_s) {
+                ++found;
+                QVERIFY(inked(0, drawnReach) && inked(drawnReach / 2, drawnReach / 2));
+                QVERIFY(!inked(slant + 0.03, slant + 0.03) && !inked(0, 0));
+            }
+        }
+        QCOMPARE(found, 2);
+    }
+}
+
 void TestTrustPages::theSquadOnPaper() {
     Boathouse log;
     SquadPage page(log.book);
@@ -570,6 +654,45 @@ void TestTrustPages::noiseByLiftDeviceAndLoad() {
     QCOMPARE(cell(page.noise().repeats(), 0, 5), u"2"_s); // days between
 }
 
+/// Of each lift and of all its devices; without an athlete, or one without repeats, nothing is own.
+void TestTrustPages::ownNoiseComesFirst() {
+    std::vector<NoiseGroup> groups;
+    const auto add = [&](const char* lift, const char* device, const char* athlete) {
+        groups.push_back({.lift = {.name = lift}, .deviceName = device, .athlete = athlete});
+        groups.back().device = DeviceId{*device};
+        groups.back().noise = NoAnswer{NoAnswer::Why::TooFewSessions, asIs(std::string("few"))};
+    };
+    for (const char* lift : {"Bench pull", "Back squat"})
+        for (const char* device : {"Left", "Right"}) {
+            add(lift, device, "");
+            add(lift, device, "Lane 1");
+        }
+    add("Front squat", "Left", "");
+    QStringList heads;
+    for (const TextTable::Row& row : noiseRows(groups, LoadUnit::Kilograms))
+        if (row.strong)
+            heads << row.cells.mid(0, 3).join(u", "_s);
+    QCOMPARE(heads,
+             (QStringList{u"Bench pull, Left, Lane 1"_s, u"Bench pull, Right, Lane 1"_s,
+                          u"Bench pull, Left, all athletes"_s, u"Bench pull, Right, all athletes"_s,
+                          u"Back squat, Left, Lane 1"_s, u"Back squat, Right, Lane 1"_s,
+                          u"Back squat, Left, all athletes"_s, u"Back squat, Right, all athletes"_s,
+                          u"Front squat, Left, all athletes"_s}));
+    Boathouse log;
+    for (const int athlete : {0, 5}) { // with repeat tests, and without
+        NoisePage page(log.book);
+        page.setAthleteAndLift(log.athletes[static_cast<std::size_t>(athlete)], log.lift);
+        const TextTable& table = page.noise().noise();
+        bool others = false;
+        for (int row = 0; row < table.rowCount(); ++row) {
+            const bool all = cell(table, row, 2) == u"all athletes"_s;
+            QVERIFY(all || !others);
+            others = others || all;
+        }
+        QCOMPARE(cell(table, 0, 2), athlete == 0 ? u"Lane 1"_s : u"all athletes"_s);
+    }
+}
+
 void TestTrustPages::noiseThatIsPublished() {
     Boathouse log;
     log.book.addLift({.name = "Back squat"});
@@ -654,45 +777,6 @@ void TestTrustPages::aBiasNeverComesFromWhatItCorrects() {
         {first[0].session, first[1].session, 0.0296}); // by hand: see agreementOfTwoDevices
     const auto check = [&](const Twin& from, SessionId a, SessionId b, bool sameSets) {
         double sum = 0;
-/// Of each lift and of all its devices; without an athlete, or one without repeats, nothing is own.
-void TestTrustPages::ownNoiseComesFirst() {
-    std::vector<NoiseGroup> groups;
-    const auto add = [&](const char* lift, const char* device, const char* athlete) {
-        groups.push_back({.lift = {.name = lift}, .deviceName = device, .athlete = athlete});
-        groups.back().device = DeviceId{*device};
-        groups.back().noise = NoAnswer{NoAnswer::Why::TooFewSessions, asIs(std::string("few"))};
-    };
-    for (const char* lift : {"Bench pull", "Back squat"})
-        for (const char* device : {"Left", "Right"}) {
-            add(lift, device, "");
-            add(lift, device, "Lane 1");
-        }
-    add("Front squat", "Left", "");
-    QStringList heads;
-    for (const TextTable::Row& row : noiseRows(groups, LoadUnit::Kilograms))
-        if (row.strong)
-            heads << row.cells.mid(0, 3).join(u", "_s);
-    QCOMPARE(heads,
-             (QStringList{u"Bench pull, Left, Lane 1"_s, u"Bench pull, Right, Lane 1"_s,
-                          u"Bench pull, Left, all athletes"_s, u"Bench pull, Right, all athletes"_s,
-                          u"Back squat, Left, Lane 1"_s, u"Back squat, Right, Lane 1"_s,
-                          u"Back squat, Left, all athletes"_s, u"Back squat, Right, all athletes"_s,
-                          u"Front squat, Left, all athletes"_s}));
-    Boathouse log;
-    for (const int athlete : {0, 5}) { // with repeat tests, and without
-        NoisePage page(log.book);
-        page.setAthleteAndLift(log.athletes[static_cast<std::size_t>(athlete)], log.lift);
-        const TextTable& table = page.noise().noise();
-        bool others = false;
-        for (int row = 0; row < table.rowCount(); ++row) {
-            const bool all = cell(table, row, 2) == u"all athletes"_s;
-            QVERIFY(all || !others);
-            others = others || all;
-        }
-        QCOMPARE(cell(table, 0, 2), athlete == 0 ? u"Lane 1"_s : u"all athletes"_s);
-    }
-}
-
         int days = 0;
         for (const Twin& twin : twins)
             if (twin.left != a && twin.right != a && twin.left != b && twin.right != b) {

@@ -8,11 +8,12 @@
 #include "ui/charts/plotframe.h"
 #include "ui/charts/whisker.h"
 #include "ui/parts/shortcombo.h"
+#include "ui/squad/changes/squadmarks.h"
+#include "ui/squad/changes/squadrows.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
-#include <QCoreApplication>
 #include <QEvent>
 #include <QResizeEvent>
 
@@ -27,26 +28,11 @@ using charts::PlotFrame;
 
 namespace {
 
-struct SquadForestWords {
-    Q_DECLARE_TR_FUNCTIONS(SquadForestWords)
-};
-
 constexpr double squadRow = 1.75, sideRoom = 0.4; // of the text's size, at the least
 constexpr double highestRow = 4;                  // and at the most: the chart takes its room
 constexpr double underKey = 4;
 constexpr double tickRoom = 4.5; // that a tick's figure takes
 constexpr int mostTicks = 8;
-
-/// The mark of what is drawn to all, and larger that of all: a diamond.
-void paintDiamond(QPainter& painter, const QPointF& at, double half, const look::Ground& ground,
-                  bool filled) {
-    painter.setPen(QPen(ground.ink, 1.2));
-    painter.setBrush(filled ? ground.ink : ground.paper);
-    painter.drawPolygon(QPolygonF{{at.x() - half, at.y()},
-                                  {at.x(), at.y() - half},
-                                  {at.x() + half, at.y()},
-                                  {at.x(), at.y() + half}});
-}
 
 /// How many rows are painted.
 double rowsOf(const SquadForest& data) {
@@ -73,38 +59,6 @@ charts::Scale scaleOf(std::vector<SquadForestRow> rows, const std::optional<Squa
         return {.from = -1, .to = 1, .step = 0.5};
     const double room = 0.04 * (high - low);
     return {.from = low - room, .to = high + room, .step = charts::niceStep(high - low, mostTicks)};
-}
-
-std::vector<charts::KeyEntry> keyOf(const SquadForest& data, const look::Ground& g) {
-    std::vector<charts::KeyEntry> key{
-        {SquadForestWords::tr("later − earlier, %1").arg(levelText(data.level)),
-         [g](QPainter& p, const QRectF& box) {
-             p.setPen(look::readingPen(g));
-             p.drawLine(QPointF(box.left(), box.center().y()),
-                        QPointF(box.right(), box.center().y()));
-             p.setBrush(g.ink);
-             p.drawEllipse(box.center(), box.height() / 5, box.height() / 5);
-         }}};
-    if (std::ranges::any_of(data.rows, [](const auto& r) { return r.drawn.has_value(); }))
-        key.push_back(
-            {SquadForestWords::tr("the same drawn to all"), [g](QPainter& p, const QRectF& box) {
-                 paintDiamond(p, box.center(), box.height() / 4, g, false);
-             }});
-    if (data.all)
-        key.push_back({SquadForestWords::tr("mean of all"), [g](QPainter& p, const QRectF& box) {
-                           paintDiamond(p, box.center(), box.height() / 3, g, true);
-                       }});
-    if (std::ranges::any_of(data.rows, [](const auto& r) { return r.change && r.smallest; }))
-        key.push_back(charts::tooSmallKey(g));
-    if (std::ranges::any_of(data.rows, [](const auto& r) { return r.change && r.hollow; }))
-        key.push_back({SquadForestWords::tr("extrapolated"), [g](QPainter& p, const QRectF& box) {
-                           p.setPen(look::readingPen(g));
-                           p.setBrush(g.paper);
-                           p.drawEllipse(box.center(), box.height() / 5, box.height() / 5);
-                       }});
-    if (std::ranges::any_of(data.rows, &SquadForestRow::notComparable))
-        key.push_back(charts::notComparableKey(g));
-    return key;
 }
 
 struct Columns {
@@ -141,13 +95,12 @@ void paintRow(QPainter& painter, const PlotFrame& f, const SquadForestRow& row, 
     charts::paintWhiskerEnd(painter, {left, y}, {-1, 0}, cap, row.interval.low < f.from);
     charts::paintWhiskerEnd(painter, {right, y}, {1, 0}, cap, row.interval.high > f.to);
     if (ofAll) {
-        paintDiamond(painter, {f.x(*row.change), y}, 0.45 * f.textSize, g, true);
+        paintDiamond(painter, {f.x(*row.change), y}, allReach * f.textSize, g, true);
     } else {
-        painter.setBrush(row.hollow ? g.paper : g.ink);
-        painter.drawEllipse(QPointF(f.x(*row.change), y), 0.28 * f.textSize, 0.28 * f.textSize);
+        paintChangeDot(painter, {f.x(*row.change), y}, dotReach * f.textSize, g, row.hollow);
     }
     if (row.drawn)
-        paintDiamond(painter, {f.x(*row.drawn), y}, 0.3 * f.textSize, g, false);
+        paintDiamond(painter, {f.x(*row.drawn), y}, drawnReach * f.textSize, g, false);
     if (ringed) {
         painter.setPen(look::highlightPen(g));
         painter.setBrush(Qt::NoBrush);
@@ -169,8 +122,8 @@ void paintReason(QPainter& painter, const PlotFrame& f, const SquadForestRow& ro
 }
 
 double keyRoom(const SquadForest& data, double textSize, double width) {
-    return charts::keyHeight(keyOf(data, look::paperGround()), charts::chartFont(textSize, 0.9),
-                             width);
+    return charts::keyHeight(squadForestKey(data, look::paperGround(), textSize),
+                             charts::chartFont(textSize, 0.9), width);
 }
 
 /// A text of its own: of what is unclear, with what such tests could have shown.
@@ -202,9 +155,10 @@ SquadForest squadForest(const answers::SquadPart& part, double level, LoadUnit u
                       : SquadForestWords::tr("Change of speed at %1 (m/s)")
                             .arg(loadWithUnit(kilograms(*part.load), unit));
     const auto mean = answers::squadMean(part, level);
+    const bool apart = drawnApart(part, level, unit);
     for (const answers::SquadRow& r : part.rows) {
         SquadForestRow row{.name = text(r.name), .hollow = r.extrapolated};
-        if (const auto drawn = answers::drawnOf(mean, r.athlete))
+        if (const auto drawn = answers::drawnOf(mean, r.athlete); drawn && apart)
             row.drawn = scaled(drawn->drawn);
         if (r.read) {
             fillChange(row, *r.read, mass, unit);
@@ -219,7 +173,6 @@ SquadForest squadForest(const answers::SquadPart& part, double level, LoadUnit u
     if (mean) {
         SquadForestRow all{.name = SquadForestWords::tr("All (%1)").arg(mean->athletes)};
         fillChange(all, *mean->read, mass, unit);
-        all.smallest.reset(); // its strip is the athletes'
         data.all = std::move(all);
     }
     data.scale = scaleOf(data.rows, data.all);
@@ -265,8 +218,9 @@ void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest
     const double high =
         std::clamp((target.height() - aroundRows(data, textSize, target.width())) / rowsOf(data),
                    squadRow * textSize, highestRow * textSize);
-    charts::paintKey(painter, keyOf(data, ground), charts::chartFont(textSize, 0.9),
-                     target.adjusted(side, side, -side, 0), ground.ink);
+    charts::paintKey(painter, squadForestKey(data, ground, textSize),
+                     charts::chartFont(textSize, 0.9), target.adjusted(side, side, -side, 0),
+                     ground.ink);
     PlotFrame f{.from = data.scale.from,
                 .to = data.scale.to,
                 .y = {.from = 0, .to = 1, .step = 1},
@@ -336,16 +290,19 @@ QSizeF SquadForestChart::paperSize() const {
 
 charts::FigureTable SquadForestChart::figures() const {
     charts::FigureTable table{.headings = {SquadForestWords::tr("Athlete"), m_data.title,
-                                           readAgainst(SquadForestWords::tr("Interval")),
-                                           SquadForestWords::tr("Drawn to all"),
-                                           SquadForestWords::tr("Reading")}};
+                                           readAgainst(SquadForestWords::tr("Interval"))}};
+    const bool drawn =
+        std::ranges::any_of(m_data.rows, [](const auto& row) { return row.drawn.has_value(); });
+    if (drawn)
+        table.headings << SquadForestWords::tr("Drawn to all");
+    table.headings << SquadForestWords::tr("Reading");
     const int decimals = m_data.scale.decimals() + 1;
     const auto add = [&](const SquadForestRow& row) {
-        table.rows.push_back({row.name,
-                              row.change ? signedNumber(*row.change, decimals) : QString(),
-                              row.change ? signedRangeText(row.interval, decimals) : QString(),
-                              row.drawn ? signedNumber(*row.drawn, decimals) : QString(),
-                              row.change ? row.told : row.reason});
+        QStringList cells{row.name, row.change ? signedNumber(*row.change, decimals) : QString(),
+                          row.change ? signedRangeText(row.interval, decimals) : QString()};
+        if (drawn)
+            cells << (row.drawn ? signedNumber(*row.drawn, decimals) : QString());
+        table.rows.push_back(cells << (row.change ? row.told : row.reason));
     };
     std::ranges::for_each(m_data.rows, add);
     if (m_data.all)

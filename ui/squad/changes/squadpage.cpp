@@ -103,7 +103,10 @@ void SquadPage::build() {
     m_counts->setAccessibleDescription(tr("Readings counted"));
     m_notes = new QLabel;
     m_notes->setAccessibleDescription(tr("Notes"));
-    for (QLabel* each : {m_counts, m_notes}) {
+    m_drawn = new QLabel;
+    m_drawn->setObjectName(u"drawn"_s);
+    m_drawn->hide();
+    for (QLabel* each : {m_counts, m_notes, m_drawn}) {
         each->setWordWrap(true);
         each->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     }
@@ -142,6 +145,7 @@ void SquadPage::build() {
     layout->addWidget(m_way = new WayOn(*this, Place::Session));
     layout->addWidget(m_counts);
     layout->addWidget(split, 1);
+    layout->addWidget(m_drawn);
     layout->addWidget(m_notesFold =
                           new SourcesFold(m_notes, tr("To beware of, and where this comes from")));
     layout->addLayout(buttons);
@@ -314,7 +318,10 @@ void SquadPage::showPart(int part) {
     m_table->setTable(inTwoLines(squadHeadings(shown, m_squad->level, m_logbook.loadUnit())),
                       squadRows(shown, m_squad->level, m_logbook.loadUnit()), 3, 7);
     m_view->setColumnHidden(squadSmallest, true); // it is drawn
+    haveColumn(*m_view, squadDrawn, drawnApart(shown, m_squad->level, m_logbook.loadUnit()));
     shareWidth(*m_view);
+    m_drawn->setText(drawnAlike(shown, m_squad->level, m_logbook.loadUnit()));
+    m_drawn->setVisible(!m_drawn->text().isEmpty());
     m_chart->setData(squadForest(shown, m_squad->level, m_logbook.loadUnit()));
     m_counts->setText(tr("%1, %2 to %3. %4")
                           .arg(partName(shown, m_logbook.loadUnit()), text(m_squad->from.name),
@@ -336,6 +343,7 @@ void SquadPage::showNothing(const QString& why, const QString& inPlace) {
     m_sentence->setText(why);
     m_sentence->show();
     m_counts->clear();
+    m_drawn->hide();
     m_chart->setSpokenText(why);
     m_notesFold->hide();
     for (QPushButton* button : {m_preview, m_print, m_pdf, m_open, m_compare})

@@ -92,6 +92,7 @@ private:
     Sentence* m_sentence;
     WayOn* m_way; ///< where tests that are missing are typed
     QLabel* m_counts;
+    QLabel* m_drawn; ///< what all are drawn to, where it is one figure
     QLabel* m_notes;
     SourcesFold* m_notesFold;    ///< closed in a low window, where they would be half of the page
     bool m_foldedByHand = false; ///< then it stays as it is

@@ -55,17 +55,27 @@ page::Block chartBlock(const SquadForest& data, double width) {
 }
 
 void addTable(Flow& flow, const answers::SquadPart& part, double level, LoadUnit unit) {
-    const double w = flow.width() / 523;
-    flow.table({{66 * w},
-                {54 * w},
-                {54 * w},
-                {58 * w, Qt::AlignRight},
-                {94 * w, Qt::AlignRight},
-                {50 * w, Qt::AlignRight},
-                {52 * w, Qt::AlignRight},
-                {95 * w}},
-               page::headCells(squadHeadings(part, level, unit)),
-               page::rowCells(squadRows(part, level, unit)), pageFont(squadTableText), 4);
+    const double w = flow.width() / 523, drawn = 50 * w;
+    std::vector<page::Column> columns{{66 * w},
+                                      {54 * w},
+                                      {54 * w},
+                                      {58 * w, Qt::AlignRight},
+                                      {94 * w, Qt::AlignRight},
+                                      {drawn, Qt::AlignRight},
+                                      {52 * w, Qt::AlignRight},
+                                      {95 * w}};
+    std::vector<page::Cell> heads = page::headCells(squadHeadings(part, level, unit));
+    std::vector<std::vector<page::Cell>> rows = page::rowCells(squadRows(part, level, unit));
+    if (!drawnApart(part, level, unit)) { // its room is the readings'
+        columns.back().width += drawn;
+        columns.erase(columns.begin() + squadDrawn);
+        heads.erase(heads.begin() + squadDrawn);
+        for (std::vector<page::Cell>& row : rows)
+            row.erase(row.begin() + squadDrawn);
+    }
+    flow.table(columns, heads, rows, pageFont(squadTableText), 4);
+    if (const QString alike = drawnAlike(part, level, unit); !alike.isEmpty())
+        flow.text(alike, pageFont(squadSmallText), 2);
 }
 
 void fill(Flow& flow, const answers::Squad& squad, const QString& lift, LoadUnit unit) {

@@ -13,6 +13,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 using namespace Qt::Literals::StringLiterals;
 
 namespace slopebook::ui {
@@ -57,10 +59,42 @@ QString readingCell(const answers::SquadPart& part, const answers::SquadRow& row
     return words;
 }
 
+/// Where what matters is each athlete's own, a share of their max, it is the mean of theirs.
+QString smallestOfAllTold(const answers::SquadPart& part, const answers::Smallest& ofAll,
+                          LoadUnit unit) {
+    return std::ranges::all_of(part.rows,
+                               [&](const answers::SquadRow& row) {
+                                   return !row.read || !row.read->smallest ||
+                                          row.read->smallest->value == ofAll.value;
+                               })
+               ? said(answers::smallestTold(ofAll), unit).join(u'\n')
+               : SquadRows::tr("Smallest change that matters: the mean of the athletes' own");
+}
+
 } // namespace
 
 QString partName(const answers::SquadPart& part, LoadUnit unit) {
     return part.load ? loadWithUnit(kilograms(*part.load), unit) : SquadRows::tr("Estimated 1RM");
+}
+
+QString drawnAlike(const answers::SquadPart& part, double level, LoadUnit unit) {
+    const auto mean = answers::squadMean(part, level);
+    if (!mean)
+        return {};
+    const auto figure = [&](double drawn) {
+        return signedNumber(part.load ? drawn : inUnit(drawn, unit), decimalsOf(part));
+    };
+    const QString one = figure(mean->each.front().drawn);
+    if (!std::ranges::all_of(mean->each, [&](const answers::SquadMean::Drawn& each) {
+            return figure(each.drawn) == one;
+        }))
+        return {};
+    return SquadRows::tr("Drawn to all, every athlete comes to the mean of all: %1 %2.")
+        .arg(one, part.load ? u"m/s"_s : unitName(unit));
+}
+
+bool drawnApart(const answers::SquadPart& part, double level, LoadUnit unit) {
+    return answers::squadMean(part, level) && drawnAlike(part, level, unit).isEmpty();
 }
 
 QStringList squadHeadings(const answers::SquadPart& part, double level, LoadUnit unit) {
@@ -114,6 +148,8 @@ std::vector<TextTable::Row> squadRows(const answers::SquadPart& part, double lev
         addChange(all.cells, *mean->read, QString(), mass, unit);
         all.cells << said(mass ? answers::maxCell(*mean->read) : answers::speedCell(*mean->read),
                           unit);
+        if (const auto& matters = mean->read->smallest)
+            all.explanation = smallestOfAllTold(part, *matters, unit);
         rows.push_back(std::move(all));
     }
     return rows;

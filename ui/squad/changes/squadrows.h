@@ -21,6 +21,12 @@ QStringList squadHeadings(const answers::SquadPart& part, double level, LoadUnit
 /// smallest change, reading or reason; last, where there is a mean, that of all.
 std::vector<TextTable::Row> squadRows(const answers::SquadPart& part, double level, LoadUnit unit);
 
+/// Where all are drawn to one figure, at the decimals that are shown: the sentence that says it
+/// once, in place of a column and of marks; else empty.
+QString drawnAlike(const answers::SquadPart& part, double level, LoadUnit unit);
+/// Whether what each is drawn to is shown: there is a mean, and they are not all drawn alike.
+bool drawnApart(const answers::SquadPart& part, double level, LoadUnit unit);
+
 /// What the squad did: the mean of it where there is one, else how many read what.
 QString squadSentence(const answers::SquadPart& part, double level, LoadUnit unit);
 /// How many readings of each kind, and under which other conditions they were made.
