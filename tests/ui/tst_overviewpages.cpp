@@ -182,6 +182,78 @@ private Q_SLOTS:
         QVERIFY(span.units() >= 6.5);
         span.take(step(40, 3), true);
         QCOMPARE(span.units(), 8.0);
+        // Where there is the width for it, what is unclear is seen whole up to so many units.
+        for (const double half : {1.0, 2.7, 4.5, 5.0, 9.0}) {
+            StepSpan wide(5);
+            wide.take(step(0.5, half - 0.5), false);
+            QCOMPARE(wide.units(), std::max(usual, std::min(half, 5.0) + 0.2));
+        }
+    }
+
+    /// Most bars of the overview are seen whole; in the season's narrow columns the grey of what
+    /// matters stays wider than a line.
+    void unclearBarsAreSeenWhole() {
+        for (const double half : {0.10, 0.20, 0.60}) { // of 0.05 that matters
+            answers::SeasonMatrix matrix = seasonByHand();
+            matrix.rows[0].cells[2] = cellOf(1.0, 0.02, changeOf(0, 0.02 - half, 0.02 + half, 0.05),
+                                             changeOf(1, 0.02 - half, 0.02 + half, 0.05));
+            tellSeason(matrix);
+            const double needed = (0.02 + half) / 0.05;
+            const double narrow = matrixFigure(matrix, LoadUnit::Kilograms).span;
+            QCOMPARE(narrow, matrixFigure(seasonByHand(), LoadUnit::Kilograms).span);
+            const double span =
+                overviewTable(matrix, answers::overviewOf(matrix), LoadUnit::Kilograms).span;
+            if (needed <= 5)
+                QVERIFY2(span > needed, qPrintable(u"%1 of %2"_s.arg(span).arg(needed)));
+            else
+                QCOMPARE(span, 5.2);
+        }
+    }
+
+    /// The bar of the change is named once, and where it is named nothing else stands.
+    void theChangesBarIsNamedOnce_data() {
+        QTest::addColumn<QSize>("size");
+        for (const QSize size :
+             {QSize(520, 150), QSize(800, 230), QSize(1300, 300), QSize(300, 150)})
+            QTest::addRow("%d x %d", size.width(), size.height()) << size;
+    }
+    void theChangesBarIsNamedOnce() {
+        QFETCH(QSize, size);
+        const answers::SeasonMatrix matrix = seasonByHand();
+        StepChartsData data = stepCharts(matrix, answers::overviewOf(matrix), LoadUnit::Kilograms);
+        QVERIFY(data.charts.size() > 1);
+        const auto named = [&](const StepChartsData& shown) {
+            TextRecorder paper(size);
+            QPainter painter(&paper);
+            painter.setFont(QFont());
+            QFont font;
+            font.setPixelSize(11);
+            paintStepCharts(painter, QRectF(QPointF(), size), shown,
+                            matrixPen(look::paperGround(), font));
+            painter.end();
+            int count = 0;
+            for (const PaintedText& text : paper.texts())
+                if (text.text == u"change"_s) {
+                    ++count;
+                    for (const PaintedText& other : paper.texts())
+                        if (&other != &text && other.box.intersects(text.box))
+                            return 100;
+                    for (const QPointF& point : paper.points())
+                        if (text.box.contains(point))
+                            return 200;
+                    for (const QLineF& stroke : paper.strokes()) // stops and whiskers; zero is long
+                        if (stroke.length() < size.height() / 2 && stroke.dx() == 0 &&
+                            text.box.contains(stroke.center()))
+                            return 300;
+                }
+            return count;
+        };
+        QVERIFY2(named(data) <= 1, QByteArray::number(named(data)));
+        if (size.width() > 500) // a smaller one has hardly room for its marks
+            QCOMPARE(named(data), 1);
+        for (StepChart& chart : data.charts)
+            chart.change.reset();
+        QCOMPARE(named(data), 0);
     }
 
     void massesInPounds() {

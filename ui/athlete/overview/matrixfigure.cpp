@@ -148,10 +148,10 @@ MatrixMeasureFigure measureFigure(const answers::MatrixRow& row, LoadUnit unit) 
 
 void StepSpan::take(const Step& step, bool settled) {
     constexpr double widest = 8, air = 0.2; // beyond it the grey of one unit is a line
-    double needed = std::abs(step.change);
-    if (settled)
-        needed = std::max(
-            {needed, std::abs(step.whisker.interval.low), std::abs(step.whisker.interval.high)});
+    const double reach =
+        std::max(std::abs(step.whisker.interval.low), std::abs(step.whisker.interval.high));
+    const double needed =
+        std::max(std::abs(step.change), settled ? reach : std::min(reach, m_unsettled));
     if (std::isfinite(needed))
         m_units = std::max(m_units, std::min(widest, needed + air));
 }

@@ -23,13 +23,17 @@ struct Step {
 };
 
 /// Either way of a scale that shows whole what is better or worse, and of all else the change
-/// itself; what runs on beyond it has an arrow.
+/// itself, with its interval as far as unsettled; what runs on beyond it has an arrow.
 class StepSpan {
 public:
+    /// unsettled: units of an interval that is neither better nor worse that are shown. In narrow
+    /// columns none more: their grey would be a line.
+    explicit StepSpan(double unsettled = 0) : m_unsettled(unsettled) {}
     void take(const Step& step, bool settled);
     double units() const { return m_units; }
 
 private:
+    double m_unsettled;
     double m_units = 2.6;
 };
 

@@ -173,7 +173,8 @@ OverviewTable overviewTable(const answers::SeasonMatrix& matrix, const answers::
         table.lines.back().firstOfStanding = above && *above != row.standing;
         above = row.standing;
     }
-    StepSpan span;
+    constexpr double unsettledUnits = 5; // so that most bars are seen whole
+    StepSpan span(unsettledUnits);
     for (const OverviewLine& line : table.lines)
         if (line.step)
             span.take(*line.step, line.mark == CellMark::Better || line.mark == CellMark::Worse);

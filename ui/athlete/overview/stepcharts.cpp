@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/overview/stepcharts.h"
 
+#include "ui/athlete/overview/stepchange.h"
 #include "ui/athlete/overview/steppaint.h"
 #include "ui/charts/key.h"
 #include "ui/paper/flow.h"
@@ -24,7 +25,6 @@ namespace {
 constexpr int nameRows = 2;                     // of blocks, under a chart
 constexpr double leastSpan = 1.6, mostSpan = 4; // units either way
 constexpr double marker = 0.62;                 // heights of a line
-constexpr double beside = 0.34;                 // of a block's width
 
 /// What a chart counts in: the smallest change that matters, else half of the widest interval.
 double unitOf(const answers::MatrixRow& row) {
@@ -100,15 +100,6 @@ QScatterSeries::MarkerShape shapeOf(const StepChart& chart, std::size_t at) {
                             : QScatterSeries::MarkerShapeRotatedRectangle;
 }
 
-struct StepFrame {
-    QRectF area{};
-    double span = 1, blocks = 1;
-    double x(double block) const { return area.left() + (block + 0.5) / blocks * area.width(); }
-    double y(double value) const {
-        return area.center().y() - std::clamp(value / span, -1.0, 1.0) * area.height() / 2;
-    }
-};
-
 void paintPoints(QPainter& painter, const StepChart& chart, const StepFrame& frame,
                  const MatrixPen& pen) {
     const int count = static_cast<int>(chart.points.size());
@@ -146,43 +137,6 @@ void paintPoints(QPainter& painter, const StepChart& chart, const StepFrame& fra
         painter.drawPath(look::markerPath(shapeOf(chart, at), marker * pen.line));
         painter.restore();
     }
-}
-
-/// Beside the last point what the reading is made of.
-void paintChange(QPainter& painter, const StepChart& chart, const StepFrame& frame,
-                 const MatrixPen& pen) {
-    if (!chart.change || !chart.banded)
-        return;
-    const double x =
-        frame.x(chart.points.back().block) + beside * frame.area.width() / frame.blocks;
-    look::Ground ground = pen.ground;
-    ground.ink = markColour(chart.mark, pen.ground);
-    painter.save();
-    painter.setClipRect(frame.area.adjusted(0, -1, 0, 1));
-    charts::paintWhisker(
-        painter, chart.change->whisker,
-        [&](double value) {
-            return QPointF(x,
-                           frame.area.center().y() - value / frame.span * frame.area.height() / 2);
-        },
-        QPointF(pen.line * 0.18, 0), ground);
-    painter.fillRect(QRectF(x - pen.line * 0.3, frame.y(chart.change->change) - pen.line * 0.08,
-                            pen.line * 0.6, pen.line * 0.16),
-                     ground.ink);
-    painter.setClipping(false);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(ground.ink);
-    const double half = pen.line * 0.22;
-    const auto runsOn = [&](double edge, double way) { // beyond the scale
-        painter.drawPolygon(QPolygonF{QPointF(x, edge - way * half),
-                                      QPointF(x - half, edge + way * half),
-                                      QPointF(x + half, edge + way * half)});
-    };
-    if (chart.change->whisker.interval.high > frame.span)
-        runsOn(frame.area.top(), 1);
-    if (chart.change->whisker.interval.low < -frame.span)
-        runsOn(frame.area.bottom(), -1);
-    painter.restore();
 }
 
 /// The figures of the last block and of the one before it, beside their points.
@@ -261,7 +215,8 @@ double namesHeight(const StepChartsData& data, double width, const MatrixPen& pe
 }
 
 void paintOne(QPainter& painter, const QRectF& whole, const StepChart& chart,
-              const StepChartsData& data, double span, bool explained, const MatrixPen& pen) {
+              const StepChartsData& data, double span, bool explained, bool& barNamed,
+              const MatrixPen& pen) {
     const QFont bold = boldOf(pen);
     const QFontMetricsF body(bold);
     const QFontMetricsF small(pen.small);
@@ -300,16 +255,20 @@ void paintOne(QPainter& painter, const QRectF& whole, const StepChart& chart,
     painter.setPen(QPen(pen.ground.quiet, pen.ground.print ? 0.6 : 1));
     painter.drawLine(QPointF(frame.area.left(), frame.y(0)),
                      QPointF(frame.area.right(), frame.y(0)));
+    std::vector<QRectF> taken;
     const QString grey = StepChartsView::tr("grey: %1").arg(charts::tooSmallText());
-    explained = explained && small.horizontalAdvance(grey) + 2 <= box.width();
-    if (explained && chart.banded && chart.mark != CellMark::NotComparable) {
+    const bool room = small.horizontalAdvance(grey) + 2 <= box.width();
+    if (explained && room && chart.banded && chart.mark != CellMark::NotComparable) {
         painter.setFont(pen.small);
         painter.setPen(pen.ground.quiet);
-        painter.drawText(QPointF(frame.area.left() + 2, frame.area.bottom() - small.descent() - 2),
-                         grey);
+        const QPointF base(frame.area.left() + 2, frame.area.bottom() - small.descent() - 2);
+        painter.drawText(base, grey);
+        taken.push_back(small.boundingRect(grey).translated(base));
     }
     paintPoints(painter, chart, frame, pen);
     paintChange(painter, chart, frame, pen);
+    if (!barNamed)
+        barNamed = nameChange(painter, chart, frame, taken, pen);
     paintFigures(painter, chart, frame, box.right(), pen);
     paintBlocks(painter, data.blocks, frame, pen);
 }
@@ -340,11 +299,12 @@ void paintStepCharts(QPainter& painter, const QRectF& target, const StepChartsDa
     const double count = std::max<double>(3, static_cast<double>(data.charts.size()));
     const double width = (target.width() - (count - 1) * gutter) / count;
     const double span = spanOf(data);
+    bool barNamed = false; // once, in the first that has room
     for (std::size_t i = 0; i < data.charts.size(); ++i)
         paintOne(painter,
                  QRectF(target.left() + static_cast<double>(i) * (width + gutter), target.top(),
                         width, target.height()),
-                 data.charts[i], data, span, i == 0, pen);
+                 data.charts[i], data, span, i == 0, barNamed, pen);
     painter.restore();
 }
 
