@@ -46,7 +46,8 @@ ChangeData changeOf(const answers::Comparison& c, LoadUnit unit) {
                          .straight = at.read.straight.value_or(at.read.interval)},
              .reading = at.read.reading,
              .word = said(answers::shortReading(at.read)),
-             .alone = said(answers::speedReading(at.read))});
+             .alone = said(answers::speedReading(at.read)),
+             .checkLoad = at.checkLoad});
     }
     if (const auto common = answers::commonLoads(c.from, c.to))
         data.common = LoadRange{.from = common->low, .to = common->high};

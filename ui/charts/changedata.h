@@ -29,6 +29,7 @@ struct ChangeReading {
     answers::Reading reading = answers::Reading::Unclear;
     QString word{};  ///< as it is drawn beside its interval
     QString alone{}; ///< the same where it stands alone: unclear with what such tests show
+    bool checkLoad = false;
     friend bool operator==(const ChangeReading&, const ChangeReading&) = default;
 };
 

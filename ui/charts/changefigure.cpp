@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/changefigure.h"
 
+#include "ui/charts/changewords.h"
+
 #include <QFontMetricsF>
 #include <QGraphicsSceneResizeEvent>
 
@@ -284,7 +286,7 @@ void ChangeFigure::paintReadings(QPainter& painter) const {
     const double cap = 0.35 * textSize();
     painter.setFont(textFont(0.9));
     const QFontMetricsF metrics(painter.font());
-    double wordEnd = area.left();
+    std::vector<WordedBar> bars;
     for (std::size_t i = 0; i < m_data.readings.size(); ++i) {
         const ChangeReading& r = m_data.readings[i];
         if (!std::isfinite(r.load + r.change + r.whisker.interval.low + r.whisker.interval.high))
@@ -302,18 +304,18 @@ void ChangeFigure::paintReadings(QPainter& painter) const {
             painter.setBrush(Qt::NoBrush);
             painter.drawEllipse(at, 0.75 * textSize(), 0.75 * textSize());
         }
-        // Over its bar, or under it; words that would run into it or each other are left to the
-        // table.
-        const double half = metrics.horizontalAdvance(r.word) / 2, high = metrics.height() + 2;
-        const bool over = toPosition(0, r.whisker.interval.high).y() >= area.top() + high;
-        const bool under = toPosition(0, r.whisker.interval.low).y() <= area.bottom() - high;
-        if ((over || under) && at.x() - half >= wordEnd && at.x() + half <= area.right()) {
-            const double top = over ? area.top() + 1 : area.bottom() - high;
-            paintLabel(painter, QPointF(at.x(), top), Qt::AlignHCenter, r.word, ground(),
-                       ground().ink);
-            wordEnd = at.x() + half + 0.5 * textSize();
-        }
+        bars.push_back({.x = at.x(),
+                        .top = toPosition(0, r.whisker.interval.high).y(),
+                        .bottom = toPosition(0, r.whisker.interval.low).y(),
+                        .word = r.word,
+                        .checkLoad = r.checkLoad});
     }
+    for (const PlacedWord& word : placeWords(
+             bars, area, [](const QString& all) { return tr("all %1").arg(all); },
+             [&](const QString& text) { return metrics.horizontalAdvance(text); },
+             metrics.height() + 2, 0.5 * textSize()))
+        paintLabel(painter, QPointF(word.box.center().x(), word.box.top()), Qt::AlignHCenter,
+                   word.word, ground(), ground().ink);
 }
 
 } // namespace slopebook::ui::charts
