@@ -13,6 +13,7 @@
 #include <QAbstractItemModelTester>
 #include <QAction>
 #include <QComboBox>
+#include <QLabel>
 #include <QTest>
 #include <QToolButton>
 
@@ -65,6 +66,20 @@ private:
                           QString(max.change).replace(u'\u2212', u'-').toDouble()) < 0.16,
                  qPrintable(max.from + u' ' + max.to + u' ' + max.change));
         QCOMPARE(page::sideText(*c, true), u"Flood, 2 sessions"_s);
+        // The lines are of one day of each, and that is said there; of two days there is no other.
+        ComparisonView view;
+        const auto* heaviest = view.findChild<QLabel*>(u"heaviest"_s);
+        const auto two =
+            comparisonOf(w.book.log(), about, about.sessions.front(), about.sessions.back());
+        QVERIFY(two && !two->ofSeveral());
+        for (const auto* shown : {&*c, &*two, &*c}) {
+            view.show(*shown, {});
+            QCOMPARE(heaviest->isHidden(), !shown->ofSeveral());
+            QCOMPARE(view.lineChart().accessibleName().contains(heaviest->text()),
+                     shown->ofSeveral());
+        }
+        view.showReason(u"no"_s, {}, LoadUnit::Kilograms);
+        QVERIFY(heaviest->isHidden());
     }
 
 private Q_SLOTS:

@@ -83,6 +83,8 @@ private Q_SLOTS:
         QVERIFY2(test::run(u"pdfinfo"_s, {file}).contains(size),
                  qPrintable(test::run(u"pdfinfo"_s, {file})));
         QVERIFY(QFileInfo(file).size() > 5000);
+        // What may exclude zero beside "unclear" is said to be no reading.
+        QVERIFY(test::flat(textOf(file)).contains(u"(no reading)"_s));
     }
 
     /// In the longer language how it was reckoned may go on to a second page, in no smaller type;

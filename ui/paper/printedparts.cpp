@@ -85,14 +85,14 @@ void addByLoad(Flow& flow, const Comparison& c, const PageHeader& h) {
                                 {46 * w, Qt::AlignRight},
                                 {84 * w, Qt::AlignRight},
                                 {84 * w, Qt::AlignRight}};
-    std::vector<Cell> heads{
-        head(Page::tr("Load, %1").arg(unitName(h.unit))),
-        head(Page::tr("Before")),
-        head(Page::tr("After")),
-        head(Page::tr("Change")),
-        head(Page::tr("%1, with noise and bend").arg(level)),
-        head((c.ofSeveral() ? Page::tr("%1, these days only") : Page::tr("%1, these two days only"))
-                 .arg(level))};
+    std::vector<Cell> heads{head(Page::tr("Load, %1").arg(unitName(h.unit))),
+                            head(Page::tr("Before")), head(Page::tr("After")),
+                            head(Page::tr("Change")),
+                            head(Page::tr("%1, with noise and bend").arg(level)),
+                            // It may exclude zero beside "unclear": nothing is read of it.
+                            head((c.ofSeveral() ? Page::tr("%1, these days only (no reading)")
+                                                : Page::tr("%1, these two days only (no reading)"))
+                                     .arg(level))};
     if (!once) {
         columns.push_back({58 * w, Qt::AlignRight});
         heads.push_back(head(Page::tr("Smallest that matters")));

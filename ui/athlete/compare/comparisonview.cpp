@@ -125,7 +125,17 @@ QWidget* ComparisonView::buildCharts() {
     auto* charts = new QSplitter(Qt::Vertical);
     charts->setChildrenCollapsible(false);
     charts->addWidget(m_changeChart);
-    charts->addWidget(m_lineChart);
+    auto* lines = new QWidget;
+    auto* column = new QVBoxLayout(lines);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    m_heaviest = new QLabel(tr("Lines: the heaviest day of each side"));
+    m_heaviest->setObjectName(u"heaviest"_s);
+    m_heaviest->setIndent(6);
+    m_heaviest->hide();
+    column->addWidget(m_heaviest);
+    column->addWidget(m_lineChart, 1);
+    charts->addWidget(lines);
     charts->setSizes({320, 200}); // the answer first, and larger
     return charts;
 }
@@ -171,7 +181,10 @@ void ComparisonView::show(const Comparison& c, const PageHeader& header) {
     m_changeChart->setData(change);
     m_changeChart->setSpokenText(sentence);
     m_lineChart->setData(charts::linesOf(c, header.unit));
-    m_lineChart->setSpokenText(sentence);
+    // The readings are of all days of a side, the lines under them of one.
+    m_heaviest->setVisible(c.ofSeveral());
+    m_lineChart->setSpokenText(c.ofSeveral() ? sentence + u' ' + m_heaviest->text() + u'.'
+                                             : sentence);
     m_maxChart->setData(charts::maxChangeOf(c, header.unit));
     m_maxChart->setSpokenText(sentence);
     showTables(c, header);
@@ -277,6 +290,7 @@ void ComparisonView::showReason(const QString& reason, std::span<const LiftSessi
     m_sentence->setText(reason);
     m_sentence->setAccessibleName(reason);
     m_under->hide();
+    m_heaviest->hide();
     m_changeChart->setData({});
     m_changeChart->setSpokenText(reason);
     charts::LineData lines;

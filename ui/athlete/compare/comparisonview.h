@@ -64,6 +64,7 @@ private:
     QScrollArea* m_tables;
     charts::ChangeChart* m_changeChart;
     charts::LineChart* m_lineChart;
+    QLabel* m_heaviest; ///< that of several days a side the lines are the heaviest's
     charts::MaxChart* m_maxChart;
     TextTable* m_byLoad;
     TextTable* m_oneRm;
