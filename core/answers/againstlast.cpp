@@ -62,7 +62,7 @@ void addReadings(std::vector<Words>& told, const std::vector<const ChangeAt*>& l
             break;
         case Reading::Unclear:
             open.push_back(at);
-            shows = std::max(shows, at->read.shows());
+            shows = std::max(shows, at->read.clearSize());
             break;
         case Reading::NoFigure:
             break;

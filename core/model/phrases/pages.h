@@ -230,7 +230,8 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "Taken all as one question (Holm's rule), none of them stands."),
     translate("Phrases", "Taken all as one question (Holm's rule), these stand: %1."),
     translate("Phrases", "Taken all as one question (Holm's rule), these stand: %1 and %2 more."),
-    translate("Phrases", "%1, standing among all"),
+    translate("Phrases", "%1 (%2, stands among all)"),
+    translate("Phrases", "%1 (%2, stands among all; tested %3)"),
     translate("Phrases", "1 session lies in none of these blocks"),
     translate("Phrases", "a change is of as many reps on both sides, and of what both blocks hold: "
                          "it need not be the difference of the two figures"),
