@@ -4,7 +4,6 @@
 #include <QFontInfo>
 #include <QFontMetricsF>
 #include <QPainterPath>
-#include <QPolygonF>
 
 #include <algorithm>
 #include <cmath>
@@ -46,8 +45,11 @@ public:
     void drawEllipse(const QRectF& box) override { mark(box); }
     void drawEllipse(const QRect& box) override { mark(box); }
     void drawPolygon(const QPointF* points, int count, PolygonDrawMode mode) override {
+        const QPolygonF all(QList<QPointF>(points, points + count));
         if (mode != PolylineMode)
-            mark(QPolygonF(QList<QPointF>(points, points + count)).boundingRect());
+            mark(all.boundingRect());
+        else if (count == 3)
+            m_to.m_arrows.append(m_transform.map(all));
     }
     void drawPolygon(const QPoint* points, int count, PolygonDrawMode mode) override {
         if (mode != PolylineMode)
@@ -59,7 +61,10 @@ public:
     void drawTiledPixmap(const QRectF&, const QPixmap&, const QPointF&) override {}
     void drawRects(const QRectF*, int) override {}
     void drawRects(const QRect*, int) override {}
-    void drawLines(const QLineF*, int) override {}
+    void drawLines(const QLineF* lines, int count) override {
+        for (int i = 0; i < count; ++i)
+            m_to.m_strokes.append(m_transform.map(lines[i]));
+    }
     void drawLines(const QLine*, int) override {}
     void drawPoints(const QPointF*, int) override {}
     void drawPoints(const QPoint*, int) override {}

@@ -3,9 +3,11 @@
 // drawing them. So a test reads a chart as it stands on the screen, whoever painted it.
 #pragma once
 
+#include <QLineF>
 #include <QList>
 #include <QPaintDevice>
 #include <QPaintEngine>
+#include <QPolygonF>
 #include <QRectF>
 #include <QString>
 
@@ -27,6 +29,9 @@ public:
     const QList<PaintedText>& texts() const { return m_texts; }
     /// Middles of the points: what is small, round or polygonal, and filled.
     const QList<QPointF>& points() const { return m_points; }
+    /// Straight lines that stand alone, and lines of two strokes: arrows, the tip in the middle.
+    const QList<QLineF>& strokes() const { return m_strokes; }
+    const QList<QPolygonF>& arrows() const { return m_arrows; }
 
     QPaintEngine* paintEngine() const override;
 
@@ -38,6 +43,8 @@ private:
     QSize m_size;
     QList<PaintedText> m_texts;
     QList<QPointF> m_points;
+    QList<QLineF> m_strokes;
+    QList<QPolygonF> m_arrows;
     std::unique_ptr<Engine> m_engine;
 };
 

@@ -2,6 +2,7 @@
 // The season's chart: no word lies on a point or on another, keys go through sessions and blocks,
 // days not lifted have their mark, a block is chosen as the baseline, trends are drawn when asked.
 #include "tests/log/builders.h"
+#include "tests/ui/madeseason.h"
 #include "ui/athlete/season/seasonchoices.h"
 #include "ui/athlete/season/seasonlayout.h"
 #include "ui/athlete/season/seasonpage.h"
@@ -26,41 +27,6 @@ using namespace slopebook::ui;
 using namespace Qt::Literals::StringLiterals;
 
 namespace {
-
-/// Blocks in a row with their tests, light days and days not lifted; every block has a label.
-SeasonData madeSeason(std::mt19937& engine, int blocks, int sessions) {
-    const auto uniform = [&](double low, double high) {
-        return std::uniform_real_distribution<double>(low, high)(engine);
-    };
-    const QStringList labels{u"+0.045 better"_s, u"−0.031 worse"_s, u"0.000 held"_s,
-                             u"+0.020 unclear, leaning to better"_s, u"−0.012 unclear"_s};
-    SeasonData data{.baseline = 0, .detectable = 0.06, .velocityTitle = u"Mean velocity"_s};
-    double day = 20'000;
-    for (int b = 0; b < blocks; ++b) {
-        const double from = day, length = uniform(20, 90), level = uniform(0.7, 0.9);
-        for (int i = 0; i < sessions; ++i) {
-            SeasonPoint point{.day = from + (i + 0.5) * length / sessions};
-            const double speed = level + uniform(-0.04, 0.04);
-            if (i % 3 != 2) {
-                point.line = speed;
-                point.interval = stats::Interval{speed - 0.03, speed + 0.03};
-            }
-            point.seen = {speed + uniform(-0.02, 0.02)};
-            data.points.push_back(point);
-        }
-        data.means.push_back(SeasonMean{.from = from,
-                                        .to = from + length,
-                                        .value = level,
-                                        .interval = stats::Interval{level - 0.02, level + 0.02},
-                                        .label = labels[b % labels.size()]});
-        data.spans.push_back({.from = from, .to = from + length, .name = u"Block"_s});
-        if (b % 2 == 0)
-            data.marks.push_back({.day = from + 3, .tried = b % 4 == 0});
-        day = from + length + uniform(0, 10);
-    }
-    data.baselineValue = data.points.front().line;
-    return data;
-}
 
 /// A session's point and what was seen, as they are painted.
 std::vector<QRectF> pointsOf(const SeasonLayout& layout, const SeasonData& data) {
@@ -330,12 +296,11 @@ private Q_SLOTS:
         QCOMPARE(data.marks.size(), std::size_t(1));
         QVERIFY(!data.marks[0].tried);
         QVERIFY(sample.columnTexts(8).contains(u"90\u00a0kg not possible"_s));
-        const auto key = seasonKey(data, look::paperGround());
-        QVERIFY(std::ranges::any_of(
-            key, [](const auto& entry) { return entry.text == u"not possible"_s; }));
         const double text = QFontInfo(sample.chart().font()).pixelSize();
         const SeasonLayout layout =
             seasonLayout(sample.chart().rect(), data, look::paperGround(), text);
+        QVERIFY(std::ranges::any_of(
+            layout.names, [](const SeasonName& name) { return name.text == u"not possible"_s; }));
         const QPointF mark = markAt(layout, data.marks[0]);
         const auto found = seasonItemAt(sample.chart().rect(), data, text, mark);
         QVERIFY((found == SeasonItem{SeasonItem::Kind::NotLifted, 0}));

@@ -4,6 +4,7 @@
 #include "ui/charts/chartmenu.h"
 #include "ui/charts/key.h"
 #include "ui/charts/scale.h"
+#include "ui/charts/whisker.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -23,7 +24,8 @@ constexpr double rowUnits = 1.9;  // of text height
 constexpr double axisUnits = 3.6; // ticks and title
 constexpr double markUnits = 1.6; // a line of what marks mean, or of what holds of nearly all rows
 constexpr double headUnits = 1.6; // "worse" and "better"
-constexpr double widestSpan = 12; // units either way; what lies beyond is cut and says so
+/// Units either way: an interval beyond it and beyond every change is cut and says so.
+constexpr double widestSpan = 12;
 
 QString marked(const QString& words, const answers::ForestRow& row, const answers::ForestKey& key) {
     const QString marks = QString::fromStdString(answers::forestMarks(row, key));
@@ -80,8 +82,8 @@ Frame frameOf(const QRectF& target, const std::vector<answers::ForestRow>& rows,
         reading = std::max(reading, metrics.horizontalAdvance(readingText(row, key, unit)));
         if (!row.noBar.empty())
             continue;
-        low = std::min(low, std::max(row.interval.low, -widestSpan));
-        high = std::max(high, std::min(row.interval.high, widestSpan));
+        low = std::min({low, std::max(row.interval.low, -widestSpan), row.change});
+        high = std::max({high, std::min(row.interval.high, widestSpan), row.change});
     }
     const charts::Scale scale = charts::niceScale(low, high, 10);
     Frame frame;
@@ -176,15 +178,8 @@ void paintRow(QPainter& painter, const Frame& frame, std::size_t at, const answe
     const double tick = textSize / 3;
     painter.setPen(QPen(ground.ink, textSize / 8));
     painter.drawLine(QPointF(a, y), QPointF(b, y));
-    // An end that lies beyond the plot gets an arrow, not a stop.
-    if (row.interval.low >= frame.from)
-        painter.drawLine(QPointF(a, y - tick), QPointF(a, y + tick));
-    else
-        painter.drawPolyline(QPolygonF{{a + tick, y - tick}, {a, y}, {a + tick, y + tick}});
-    if (row.interval.high <= frame.to)
-        painter.drawLine(QPointF(b, y - tick), QPointF(b, y + tick));
-    else
-        painter.drawPolyline(QPolygonF{{b - tick, y - tick}, {b, y}, {b - tick, y + tick}});
+    charts::paintWhiskerEnd(painter, {a, y}, {-1, 0}, tick, row.interval.low < frame.from);
+    charts::paintWhiskerEnd(painter, {b, y}, {1, 0}, tick, row.interval.high > frame.to);
     const bool settled =
         row.reading == answers::Reading::Better || row.reading == answers::Reading::Worse;
     painter.setBrush(settled ? ground.ink : ground.paper);

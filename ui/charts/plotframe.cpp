@@ -2,6 +2,7 @@
 #include "ui/charts/plotframe.h"
 
 #include "core/model/date.h"
+#include "ui/charts/whisker.h"
 #include "ui/words/units.h"
 
 #include <QFontDatabase>
@@ -151,9 +152,8 @@ void PlotFrame::paintWhisker(QPainter& painter, double xValue, double low, doubl
     if (bottom < top)
         return;
     painter.drawLine(QPointF(at, top), QPointF(at, bottom));
-    for (const auto& [end, inside] : {std::pair{top, high <= y.to}, {bottom, low >= y.from}})
-        if (inside)
-            painter.drawLine(QPointF(at - cap, end), QPointF(at + cap, end));
+    paintWhiskerEnd(painter, {at, top}, {0, -1}, cap, high > y.to);
+    paintWhiskerEnd(painter, {at, bottom}, {0, 1}, cap, low < y.from);
 }
 
 void PlotFrame::paintOutline(QPainter& painter) const {

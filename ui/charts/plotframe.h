@@ -35,7 +35,8 @@ struct PlotFrame {
     /// Grid lines and labels at the beginnings of months or years; x counts days from 1970-01-01.
     /// label: under the frame.
     void paintMonths(QPainter& painter, bool label) const;
-    /// A whisker between two values of y, cut at the frame, with caps where it ends inside.
+    /// A whisker between two values of y, with stops where it ends inside the frame and arrows
+    /// where that cuts it.
     void paintWhisker(QPainter& painter, double xValue, double low, double high) const;
     void paintOutline(QPainter& painter) const;
 };

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/whisker.h"
 
+#include <QPolygonF>
+
 #include <algorithm>
 
 namespace slopebook::ui::charts {
@@ -41,6 +43,17 @@ void paintWhisker(QPainter& painter, const Whisker& w, const std::function<QPoin
     painter.setPen(thin);
     for (const double end : {w.interval.low, w.interval.high})
         painter.drawLine(at(end) - across, at(end) + across);
+}
+
+void paintWhiskerEnd(QPainter& painter, const QPointF& end, const QPointF& outward, double cap,
+                     bool runsOn) {
+    const QPointF across(-cap * outward.y(), cap * outward.x());
+    if (!runsOn) {
+        painter.drawLine(end - across, end + across);
+        return;
+    }
+    const QPointF back = end - cap * outward;
+    painter.drawPolyline(QPolygonF{back - across, end, back + across});
 }
 
 } // namespace slopebook::ui::charts

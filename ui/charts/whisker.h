@@ -27,4 +27,9 @@ void paintWhisker(QPainter& painter, const Whisker& whisker,
                   const std::function<QPointF(double)>& at, const QPointF& across,
                   const look::Ground& ground);
 
+/// One end of a whisker, in the painter's pen: a stop where it ends, an arrow where a frame cuts it
+/// and it runs on. outward: the unit along the whisker, away from its middle; cap: half a stop.
+void paintWhiskerEnd(QPainter& painter, const QPointF& end, const QPointF& outward, double cap,
+                     bool runsOn);
+
 } // namespace slopebook::ui::charts

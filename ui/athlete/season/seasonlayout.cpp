@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/season/seasonlayout.h"
 
+#include "ui/athlete/season/seasonmarks.h"
+#include "ui/athlete/season/seasonnames.h"
 #include "ui/athlete/season/seasonwords.h"
 
 #include <QFontMetricsF>
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <limits>
 
 using namespace Qt::Literals::StringLiterals;
@@ -93,52 +96,16 @@ charts::Scale oneRmScale(const SeasonData& data, double height, double textSize)
             points.take(shownMass(data, *p.oneRmPlanned));
         if (p.measured)
             points.take(shownMass(data, *p.measured));
-        for (const auto& held : {p.oneRmInterval, p.oneRmToPlan})
-            if (held) {
-                whiskers.take(shownMass(data, held->low));
-                whiskers.take(shownMass(data, held->high));
-            }
+        if (const auto held = shownInterval(p)) {
+            whiskers.take(shownMass(data, held->low));
+            whiskers.take(shownMass(data, held->high));
+        }
     }
     return scaleOf(points, whiskers, height, textSize);
 }
 
 QFont labelFont(double textSize) {
     return charts::chartFont(textSize, 0.9);
-}
-
-/// What no word may lie on: points, what was seen, whiskers, the blocks' segments, and the edges of
-/// their intervals, which say how far they reach.
-std::vector<QRectF> obstaclesOf(const SeasonLayout& layout, const SeasonData& data) {
-    std::vector<QRectF> all;
-    const PlotFrame& f = layout.velocity;
-    const double r = pointRadius(f.textSize) + 1;
-    const auto around = [&](const QPointF& at, double dx, double dy) {
-        all.emplace_back(at.x() - dx, at.y() - dy, 2 * dx, 2 * dy);
-    };
-    for (const SeasonPoint& p : data.points) {
-        if (p.line)
-            around(f.at(p.day, *p.line), r, r);
-        for (const double seen : p.seen)
-            around(f.at(p.day, seen), r, 2);
-        if (p.interval) {
-            const double top = f.yOf(p.interval->high), bottom = f.yOf(p.interval->low);
-            all.emplace_back(f.x(p.day) - r, top - 1, 2 * r, bottom - top + 2);
-        }
-    }
-    for (const auto& mean : data.means)
-        if (const auto box = mean ? segmentBox(layout, *mean) : std::nullopt) {
-            const double y = f.yOf(mean->value);
-            all.emplace_back(box->left(), y - 2, box->width(), 4);
-            for (const double edge : {box->top(), box->bottom()})
-                all.emplace_back(box->left(), edge - 1, box->width(), 2);
-            for (const double edge : {box->left(), box->right()})
-                all.emplace_back(edge - 1, box->top(), 2, box->height());
-        }
-    return all;
-}
-
-bool isFree(const QRectF& box, const std::vector<QRectF>& taken) {
-    return std::ranges::none_of(taken, [&](const QRectF& each) { return each.intersects(box); });
 }
 
 /// The place for a word of that size nearest to the middle of the segment at y: above or below it,
@@ -164,7 +131,7 @@ std::optional<QRectF> placeBeside(const QRectF& area, double left, double right,
                     const QRectF box(QPointF(x, top), size);
                     // Off the segment counts double: a word is looked for where its line is.
                     const double away = 2 * dy + dx + (above ? 0 : 0.5);
-                    if (away < least && isFree(box, taken)) {
+                    if (away < least && liesOnNone(box, taken)) {
                         least = away;
                         best = box;
                     }
@@ -184,7 +151,7 @@ struct WordSizes {
 /// Whether all labels have a place, with so many lines above the frame.
 bool placeLabels(SeasonLayout& layout, const WordSizes& words, int lanes) {
     const PlotFrame& f = layout.velocity;
-    std::vector<QRectF> taken = obstaclesOf(layout, words.data);
+    std::vector<QRectF> taken = speedObstacles(layout, words.data);
     std::vector<double> laneEnds(static_cast<std::size_t>(lanes), f.area.left() - 1e9);
     bool all = true;
     std::vector<std::size_t> left;
@@ -232,7 +199,7 @@ void placeBaselineWord(SeasonLayout& layout, const WordSizes& words) {
     if (data.baseline < 0 || !data.baselineValue)
         return;
     const PlotFrame& f = layout.velocity;
-    std::vector<QRectF> taken = obstaclesOf(layout, data);
+    std::vector<QRectF> taken = speedObstacles(layout, data);
     for (const SeasonLayout::Label& label : layout.labels)
         taken.push_back(label.box);
     const double own = f.x(data.points[static_cast<std::size_t>(data.baseline)].day);
@@ -243,7 +210,7 @@ void placeBaselineWord(SeasonLayout& layout, const WordSizes& words) {
             for (const double top :
                  {f.yOf(*data.baselineValue) - size.height() - 1, f.yOf(*data.baselineValue) + 1}) {
                 const QRectF box(QPointF(own + side * dx - size.width() / 2, top), size);
-                if (f.area.contains(box) && isFree(box, taken)) {
+                if (f.area.contains(box) && liesOnNone(box, taken)) {
                     layout.baselineWord = box;
                     return;
                 }
@@ -251,13 +218,15 @@ void placeBaselineWord(SeasonLayout& layout, const WordSizes& words) {
 }
 
 SeasonLayout framed(const QRectF& target, const SeasonData& data, const look::Ground& ground,
-                    double textSize, int lanes) {
+                    double textSize, int lanes, const std::set<SeasonName::Of>& unnamed) {
     SeasonLayout f;
     const double side = 0.4 * textSize;
     const auto keyRoomOf = [&](const std::vector<charts::KeyEntry>& key) {
         return charts::keyHeight(key, labelFont(textSize), target.width() - 2 * side);
     };
-    f.key = seasonKey(data, ground);
+    f.key = seasonKey(data, ground, unnamed);
+    if (f.key.size() > mostKeyEntries)
+        f.key.resize(mostKeyEntries);
     const bool low = target.height() < lowChart * textSize;
     while (low && f.key.size() > 1 &&
            keyRoomOf(f.key) > 1.5 * QFontMetricsF(labelFont(textSize)).height())
@@ -295,6 +264,8 @@ SeasonLayout framed(const QRectF& target, const SeasonData& data, const look::Gr
     f.oneRm.area = QRectF(left, top + ofSpeeds * height + gap, width, (1 - ofSpeeds) * height);
     f.velocity.y = velocityScale(data, f.velocity.area.height(), textSize);
     f.oneRm.y = oneRmScale(data, f.oneRm.area.height(), textSize);
+    if (f.showsMax)
+        f.maxima = placeMaxima(f.oneRm, data);
     return f;
 }
 
@@ -302,15 +273,37 @@ SeasonLayout framed(const QRectF& target, const SeasonData& data, const look::Gr
 
 SeasonLayout seasonLayout(const QRectF& target, const SeasonData& data, const look::Ground& ground,
                           double textSize) {
+    using Of = SeasonName::Of;
     const WordSizes words{data, QFontMetricsF(labelFont(textSize))};
-    SeasonLayout layout;
-    for (int lanes = 0; lanes <= mostLanes; ++lanes) {
-        layout = framed(target, data, ground, textSize, lanes);
-        if (placeLabels(layout, words, lanes))
-            break;
+    // These have words in the chart only where the key would be too long with them.
+    std::vector<Of> spare{Of::Matters, Of::Seen};
+    std::set<Of> unnamed{spare.begin(), spare.end()};
+    // A word more in the key leaves less room to the chart, where another may lose its own by that.
+    for (;;) {
+        SeasonLayout layout;
+        for (int lanes = 0; lanes <= mostLanes; ++lanes) {
+            layout = framed(target, data, ground, textSize, lanes, unnamed);
+            if (placeLabels(layout, words, lanes))
+                break;
+        }
+        placeBaselineWord(layout, words);
+        const std::set<Of> there = seasonNamesOf(layout, data);
+        std::set<Of> wanted;
+        std::ranges::set_difference(there, unnamed, std::inserter(wanted, wanted.end()));
+        const std::set<Of> left = placeNames(layout, data, wanted);
+        unnamed.insert(left.begin(), left.end());
+        if (!left.empty())
+            continue;
+        if (spare.empty() || seasonKey(data, ground, unnamed).size() <= mostKeyEntries) {
+            if (unnamed.contains(Of::Planned)) // the table has it
+                std::erase_if(layout.maxima, [](const MaxMark& mark) {
+                    return mark.kind == MaxMark::Kind::Planned;
+                });
+            return layout;
+        }
+        unnamed.erase(spare.back());
+        spare.pop_back();
     }
-    placeBaselineWord(layout, words);
-    return layout;
 }
 
 std::optional<QRectF> segmentBox(const SeasonLayout& layout, const SeasonMean& mean) {

@@ -2,6 +2,7 @@
 // How the season is painted, on the screen and on paper.
 #include "ui/athlete/season/seasonchart.h"
 #include "ui/athlete/season/seasonlayout.h"
+#include "ui/athlete/season/seasonmarks.h"
 #include "ui/athlete/season/seasonwords.h"
 #include "ui/charts/figure.h"
 
@@ -17,8 +18,6 @@ namespace slopebook::ui {
 using charts::PlotFrame;
 
 namespace {
-
-constexpr double besideNewest = 10; // of the width
 
 void paintSpans(QPainter& painter, const SeasonLayout& f, const SeasonData& data) {
     const look::Ground& g = f.velocity.ground;
@@ -75,16 +74,10 @@ void paintBaseline(QPainter& painter, const SeasonLayout& layout, const SeasonDa
         painter.fillRect(QRectF(f.area.left(), top, f.area.width(), bottom - top),
                          look::smallestBrush(f.ground));
     }
-    if (data.detectable) { // lines, no ground: grey is what matters too little
-        const double top = f.yOf(*data.baselineValue + *data.detectable);
-        const double bottom = f.yOf(*data.baselineValue - *data.detectable);
+    if (const auto lines = aloneLines(f, data)) { // no ground: grey is what matters too little
         painter.setPen(look::smallestPen(f.ground));
-        // The newest day's alone, and so beside it alone.
-        const auto newest = std::ranges::max_element(data.points, {}, &SeasonPoint::day);
-        const double from =
-            newest == data.points.end() ? 0 : f.x(newest->day) - f.area.width() / besideNewest;
-        for (const double y : {top, bottom})
-            painter.drawLine(QPointF(std::max(from, f.area.left()), y), QPointF(f.area.right(), y));
+        for (const double y : {lines->top, lines->bottom})
+            painter.drawLine(QPointF(lines->from, y), QPointF(lines->to, y));
     }
     painter.setPen(look::zeroPen(f.ground));
     painter.drawLine(QPointF(f.area.left(), at), QPointF(f.area.right(), at));
@@ -92,16 +85,11 @@ void paintBaseline(QPainter& painter, const SeasonLayout& layout, const SeasonDa
 
 void paintTrends(QPainter& painter, const PlotFrame& f, const SeasonData& data) {
     painter.setPen(look::changeBandPen(f.ground));
-    const auto draw = [&](const SeasonTrend& trend) {
-        const double weeks = (trend.last - trend.day) / 7;
-        painter.drawLine(f.at(trend.day, trend.value),
-                         f.at(trend.last, trend.value + weeks * trend.perWeek));
-    };
     if (data.trend)
-        draw(*data.trend);
+        painter.drawLine(trendLine(f, *data.trend));
     painter.setPen(blockTrendPen(f.ground));
     for (const SeasonTrend& trend : data.blockTrends)
-        draw(trend);
+        painter.drawLine(trendLine(f, trend));
 }
 
 void paintMeans(QPainter& painter, const SeasonLayout& layout, const SeasonData& data) {
@@ -110,11 +98,23 @@ void paintMeans(QPainter& painter, const SeasonLayout& layout, const SeasonData&
         if (const auto box = mean ? segmentBox(layout, *mean) : std::nullopt) {
             if (mean->notComparable)
                 look::hatch(painter, *box, f.ground);
-            paintMean(painter, *box, f.yOf(mean->value), mean->hollow, f.ground);
+            paintMean(painter,
+                      {.interval = *box,
+                       .at = f.yOf(mean->value),
+                       .hollow = mean->hollow,
+                       .cutAbove = mean->interval && mean->interval->high > f.y.to,
+                       .cutBelow = mean->interval && mean->interval->low < f.y.from},
+                      f.textSize, f.ground);
         }
 }
 
-/// The readings beside their segments, after everything else.
+/// A line's name in the line's colour.
+QColor nameColour(SeasonName::Of of, const look::Ground& ground) {
+    const bool trend = of == SeasonName::Of::Trend || of == SeasonName::Of::BlockTrend;
+    return trend ? look::changeColour(ground) : ground.ink;
+}
+
+/// The readings beside their segments and the names, after everything else.
 void paintLabels(QPainter& painter, const SeasonLayout& layout, const SeasonData& data) {
     const PlotFrame& f = layout.velocity;
     for (const SeasonLayout::Label& label : layout.labels) {
@@ -136,6 +136,10 @@ void paintLabels(QPainter& painter, const SeasonLayout& layout, const SeasonData
         charts::paintLabel(painter, layout.baselineWord->center(), Qt::AlignCenter,
                            SeasonWords::tr("baseline"), f.ground, f.ground.ink);
     }
+    painter.setFont(charts::chartFont(f.textSize, 0.9));
+    for (const SeasonName& name : layout.names)
+        charts::paintLabel(painter, name.box.center(), Qt::AlignCenter, name.text, f.ground,
+                           nameColour(name.of, f.ground));
 }
 
 void paintMarks(QPainter& painter, const SeasonLayout& layout, const SeasonData& data) {
@@ -159,47 +163,39 @@ void paintVelocities(QPainter& painter, const PlotFrame& f, const SeasonData& da
     }
 }
 
-void paintMaxima(QPainter& painter, const PlotFrame& f, const SeasonData& data) {
+void paintMaxima(QPainter& painter, const SeasonLayout& layout, const SeasonData& data) {
+    const PlotFrame& f = layout.oneRm;
     const QColor ink = look::changeColour(f.ground);
     const double r = pointRadius(f.textSize);
-    for (const SeasonPoint& p : data.points) {
-        if (const auto& held = p.oneRmToPlan ? p.oneRmToPlan : p.oneRmInterval) {
-            painter.setPen(look::readingPen(f.ground));
+    painter.setPen(look::readingPen(f.ground));
+    for (const SeasonPoint& p : data.points)
+        if (const auto held = shownInterval(p))
             f.paintWhisker(painter, p.day, shownMass(data, held->low), shownMass(data, held->high));
+    for (const MaxMark& mark : layout.maxima)
+        switch (mark.kind) {
+        case MaxMark::Kind::Estimate:
+            paintDot(painter, mark.at, r, ink, data.points[mark.point].far ? f.ground.paper : ink);
+            break;
+        case MaxMark::Kind::Planned: // the whisker is around it, and not around the dot
+            paintTick(painter, mark.at, r, ink);
+            break;
+        case MaxMark::Kind::Measured:
+            paintMeasured(painter, mark.at, measuredSize(f.textSize), f.ground);
+            break;
         }
-        if (p.oneRmToPlan && p.oneRmInterval) {
-            const double low =
-                std::min(f.yOf(shownMass(data, p.oneRmInterval->low)), f.area.bottom());
-            const double high =
-                std::max(f.yOf(shownMass(data, p.oneRmInterval->high)), f.area.top());
-            painter.setPen(lineAlonePen(f.ground));
-            if (low > high)
-                painter.drawLine(QPointF(f.x(p.day), low), QPointF(f.x(p.day), high));
-        }
-        if (p.plannedApart()) // the thin whisker is around it, and not around the dot
-            paintTick(painter, f.at(p.day, shownMass(data, *p.oneRmPlanned)), r, ink);
-        if (p.oneRm)
-            paintDot(painter, f.at(p.day, shownMass(data, *p.oneRm)), r, ink,
-                     p.far ? f.ground.paper : ink);
-        if (p.measured)
-            paintMeasured(painter, f.at(p.day, shownMass(data, *p.measured)), 0.8 * f.textSize,
-                          f.ground);
-    }
 }
 
 /// Where a session stands in both frames.
-std::vector<QPointF> placesOf(const SeasonLayout& f, const SeasonData& data, const SeasonPoint& p) {
+std::vector<QPointF> placesOf(const SeasonLayout& f, const SeasonData& data, std::size_t point) {
     std::vector<QPointF> all;
+    const SeasonPoint& p = data.points[point];
     if (p.line)
         all.push_back(f.velocity.at(p.day, *p.line));
     for (const double seen : p.seen)
         all.push_back(f.velocity.at(p.day, seen));
-    if (!f.showsMax)
-        return all;
-    if (p.oneRm)
-        all.push_back(f.oneRm.at(p.day, shownMass(data, *p.oneRm)));
-    if (p.measured)
-        all.push_back(f.oneRm.at(p.day, shownMass(data, *p.measured)));
+    for (const MaxMark& mark : f.maxima)
+        if (mark.point == point && mark.kind != MaxMark::Kind::Planned)
+            all.push_back(mark.at);
     return all;
 }
 
@@ -264,13 +260,13 @@ void paintSeason(QPainter& painter, const QRectF& target, const SeasonData& data
     paintTrends(painter, f.velocity, data);
     paintVelocities(painter, f.velocity, data);
     painter.restore();
-    paintLabels(painter, f, data);
     paintMarks(painter, f, data);
     f.velocity.paintOutline(painter);
     if (f.showsMax) {
-        paintMaxima(painter, f.oneRm, data);
+        paintMaxima(painter, f, data);
         f.oneRm.paintOutline(painter);
     }
+    paintLabels(painter, f, data);
     if (ringed)
         paintRing(painter, f, data, *ringed);
 }
@@ -290,7 +286,7 @@ std::optional<SeasonItem> seasonItemAt(const QRectF& target, const SeasonData& d
         }
     };
     for (std::size_t i = 0; i < data.points.size(); ++i)
-        for (const QPointF& at : placesOf(f, data, data.points[i]))
+        for (const QPointF& at : placesOf(f, data, i))
             take(SeasonItem::Kind::Session, i, at);
     for (std::size_t i = 0; i < data.marks.size(); ++i)
         take(SeasonItem::Kind::NotLifted, i, markAt(f, data.marks[i]));

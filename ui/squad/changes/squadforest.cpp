@@ -6,6 +6,7 @@
 #include "ui/charts/figure.h"
 #include "ui/charts/key.h"
 #include "ui/charts/plotframe.h"
+#include "ui/charts/whisker.h"
 #include "ui/parts/shortcombo.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -137,10 +138,8 @@ void paintRow(QPainter& painter, const PlotFrame& f, const SquadForestRow& row, 
     const double right = std::min(f.x(row.interval.high), f.area.right());
     painter.setPen(look::readingPen(g));
     painter.drawLine(QPointF(left, y), QPointF(right, y));
-    for (const auto& [end, inside] :
-         {std::pair{left, row.interval.low >= f.from}, {right, row.interval.high <= f.to}})
-        if (inside)
-            painter.drawLine(QPointF(end, y - cap), QPointF(end, y + cap));
+    charts::paintWhiskerEnd(painter, {left, y}, {-1, 0}, cap, row.interval.low < f.from);
+    charts::paintWhiskerEnd(painter, {right, y}, {1, 0}, cap, row.interval.high > f.to);
     if (ofAll) {
         paintDiamond(painter, {f.x(*row.change), y}, 0.45 * f.textSize, g, true);
     } else {

@@ -146,12 +146,6 @@ void NoiseChart::paintChart(QPainter& painter, const QRectF& target, const look:
         const double load = inUnit(at.load, m_data.unit);
         painter.setPen(QPen(ground.ink, 0.1 * textSize));
         f.paintWhisker(painter, load, at.interval.low, at.interval.high);
-        if (at.interval.high > f.y.to) { // it runs on
-            const QPointF tip = f.at(load, f.y.to);
-            const double half = 0.3 * textSize;
-            painter.drawPolyline(
-                QPolygonF({tip + QPointF(-half, half), tip, tip + QPointF(half, half)}));
-        }
         painter.setPen(QPen(ground.paper, 0.8));
         painter.setBrush(ground.ink);
         painter.drawEllipse(f.at(load, at.error), 0.3 * textSize, 0.3 * textSize);
