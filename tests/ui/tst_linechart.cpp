@@ -354,12 +354,12 @@ private Q_SLOTS:
             for (const QColor& ground : {g.paper, band}) {
                 for (const look::Role& r : roles)
                     QVERIFY2(contrast(look::colour(r, g), ground) >= 3, // success criterion 1.4.11
-                             qPrintable(look::colour(r, g).name() + u" on " + ground.name()));
+                             qPrintable(look::colour(r, g).name() + u" on "_s + ground.name()));
                 QVERIFY(contrast(look::changeColour(g), ground) >= 3);
             }
             for (const QColor& ground : {g.paper, g.grid, band}) // 1.4.3, with some room
                 QVERIFY2(contrast(g.quiet, ground) >= 5,
-                         qPrintable(g.quiet.name() + u" on " + ground.name()));
+                         qPrintable(g.quiet.name() + u" on "_s + ground.name()));
         }
     }
 

@@ -100,10 +100,10 @@ private Q_SLOTS:
             if (text.text.startsWith(u"est. 1RM"_s)) {
                 ++maxima;
                 QVERIFY2(text.box.bottom() <= *line || text.box.top() >= *line,
-                         qPrintable(text.text + u" on the MVT's line"));
+                         qPrintable(text.text + u" on the MVT's line"_s));
                 for (const auto& other : texts)
                     QVERIFY2(&other == &text || !other.box.intersects(text.box),
-                             qPrintable(text.text + u" on " + other.text));
+                             qPrintable(text.text + u" on "_s + other.text));
             }
         QVERIFY(maxima > 0);
     }
@@ -111,7 +111,8 @@ private Q_SLOTS:
     void aPointThatIsLeftOutSaysSo() {
         const auto said = [](bool leftOut) {
             const auto texts = written(ladder(1, 0.2, leftOut), QSize(600, 380));
-            return std::ranges::count(texts, u"not in the line"_s, &test::PaintedText::text);
+            return static_cast<int>(
+                std::ranges::count(texts, u"not in the line"_s, &test::PaintedText::text));
         };
         QCOMPARE(said(false), 0);
         QCOMPARE(said(true), 1);
