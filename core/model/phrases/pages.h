@@ -181,7 +181,7 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "clear at %1"),
     translate("Phrases", "held at all of them"),
     translate("Phrases", "held at %1"),
-    translate("Phrases", "unclear at all of them (clear from %1 m/s)"),
+    translate("Phrases", "but clear beyond the noise at none of them (clear from %1 m/s)"),
     translate("Phrases", "unclear at %1 (clear from %2 m/s)"),
     translate("Phrases", "Not comparable with %1: %2."),
     translate("Phrases", "Against %1, %2: %3"),
