@@ -80,8 +80,9 @@ int runCompare(const CompareOptions& options, const Pages& pages) {
     // Figures for others to reckon with are of the change by itself; what is read is as the season
     // has it, as on every page.
     answers::Comparison told = *comparison;
-    questions::tellSeasonStep(told, log, context, about.athlete.id, blockOf(*from), blockOf(*to),
-                              {.level = options.level});
+    if (!options.pdf.empty() || (options.outputs.textToo() && !options.json))
+        questions::tellSeasonStep(told, log, context, about.athlete.id, blockOf(*from),
+                                  blockOf(*to), {.level = options.level});
     if (!options.script.empty()) {
         if (comparison->ofSeveral())
             throw BadInput(asIs("--script with several sessions on a side"),

@@ -62,7 +62,7 @@ void addReadings(std::vector<Words>& told, const std::vector<const ChangeAt*>& l
             break;
         case Reading::Unclear:
             open.push_back(at);
-            shows = std::max(shows, at->read.shows());
+            shows = std::max(shows, at->read.clearSize());
             break;
         case Reading::NoFigure:
             break;
@@ -75,8 +75,9 @@ void addReadings(std::vector<Words>& told, const std::vector<const ChangeAt*>& l
         told.push_back(all(held) ? say("held at all of them") : say("held at %1", massesOf(held)));
     const Words from = clearFrom(shows, saidSpeedDecimals);
     if (!open.empty())
-        told.push_back(all(open) ? say("unclear at all of them (clear from %1 m/s)", from)
-                                 : say("unclear at %1 (clear from %2 m/s)", massesOf(open), from));
+        told.push_back(
+            all(open) ? say("but clear beyond the noise at none of them (clear from %1 m/s)", from)
+                      : say("unclear at %1 (clear from %2 m/s)", massesOf(open), from));
 }
 
 } // namespace

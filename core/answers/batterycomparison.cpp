@@ -275,9 +275,13 @@ BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> k
             battery.tests.resize(first);
             continue;
         }
-        if (kind.value.twoSided)
+        if (kind.value.twoSided) {
             battery.leftRight.push_back(
                 leftRightOf(battery.tests[first], battery.tests[first + 1], level));
+            if (among)
+                among->tell(battery.leftRight.back().read,
+                            {.kind = Measure::Kind::Asymmetry, .test = kind.id});
+        }
     }
     for (const TestChange& test : battery.tests) {
         const Words label = sided(testName(test.kind.value.name), test.side);

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <cmath>
 #include <iterator>
+#include <tuple>
 #include <utility>
 
 namespace slopebook::answers {
@@ -83,11 +84,14 @@ void tellMost(Clause& clause, double load, const ReadChange& r) {
     const Telling own{.load = load,
                       .change = r.besideInterval(),
                       .interval = r.interval,
-                      .shows = r.shows(),
-                      .leans = r.leans()};
+                      .shows = r.clearSize(),
+                      .leans = r.leans(),
+                      .alone = r.clearAlone()};
     auto& most = clause.telling;
-    if (!most || std::pair(own.leans != 0, outOf(own.change, own.shows)) >
-                     std::pair(most->leans != 0, outOf(most->change, most->shows)))
+    const auto tells = [](const Telling& one) {
+        return std::tuple(one.alone != 0, one.leans != 0, outOf(one.change, one.shows));
+    };
+    if (!most || tells(own) > tells(*most))
         most = own;
 }
 
@@ -209,11 +213,15 @@ Words withFigures(Words clause, const Clause& c) {
     const Telling& t = *c.telling;
     const Words figures = tellingFigures(t);
     if (c.fromLoad == c.toLoad)
-        return t.leans > 0   ? say("%1, leaning to better: %2", clause, figures)
+        return t.alone > 0   ? say("%1, better alone: %2", clause, figures)
+               : t.alone < 0 ? say("%1, worse alone: %2", clause, figures)
+               : t.leans > 0 ? say("%1, leaning to better: %2", clause, figures)
                : t.leans < 0 ? say("%1, leaning to worse: %2", clause, figures)
                              : say("%1: %2", clause, figures);
     const Words load = massWords(t.load);
-    return t.leans > 0   ? say("%1, leaning to better at %2: %3", clause, load, figures)
+    return t.alone > 0   ? say("%1, better alone at %2: %3", clause, load, figures)
+           : t.alone < 0 ? say("%1, worse alone at %2: %3", clause, load, figures)
+           : t.leans > 0 ? say("%1, leaning to better at %2: %3", clause, load, figures)
            : t.leans < 0 ? say("%1, leaning to worse at %2: %3", clause, load, figures)
                          : say("%1, most at %2: %3", clause, load, figures);
 }

@@ -16,6 +16,7 @@ struct Telling {
     stats::Interval interval = {}; ///< of it
     double shows = 0;              ///< from this size on a change is clear
     int leans = 0;                 ///< ReadChange::leans
+    int alone = 0;                 ///< ReadChange::clearAlone
 };
 
 /// Neighbouring loads that share a reading.

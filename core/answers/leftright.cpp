@@ -2,6 +2,7 @@
 #include "core/answers/leftright.h"
 
 #include "core/answers/meansofdays.h"
+#include "core/answers/readingwords.h"
 #include "core/model/phrases/answers.h"
 #include "core/stats/moderation.h"
 
@@ -107,7 +108,7 @@ Words asymmetryChangeWords(const LeftRight& row) {
         return say("%1 points (%2 to %3): less uneven", by, low, high);
     if (read.reading == Reading::Worse)
         return say("%1 points (%2 to %3): more uneven", by, low, high);
-    const Words shows = figure(read.shows(), 1);
+    const Words shows = clearFrom(read.clearSize(), 1);
     return read.leans() < 0 ? say("%1 points (%2 to %3): no clear change, leaning to more uneven; "
                                   "a change is clear from %4",
                                   by, low, high, shows)

@@ -55,7 +55,7 @@ Words verdict(const ReadChange& r) {
     if (r.reading == Reading::Held)
         return say("estimated max held: %1 (%2 to %3)", by, low, high);
     if (r.reading != Reading::Better && r.reading != Reading::Worse)
-        return say(unclearMax(r.leans()), by, low, high, massWords(r.shows(), asEstimate));
+        return say(unclearMax(r.leans()), by, low, high, massWords(r.clearSize(), asEstimate));
     const Maxima& max = r.reading == Reading::Better ? up : down;
     return say(r.beyondSmallest   ? max.more
                : r.withinSmallest ? max.less

@@ -3,6 +3,7 @@
 
 #include "core/model/phrases/answers.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace slopebook::answers {
@@ -138,6 +139,12 @@ double ReadChange::besideInterval() const {
     if (reading == Reading::NoFigure || (change >= interval.low && change <= interval.high))
         return change;
     return (interval.low + interval.high) / 2;
+}
+
+double ReadChange::clearSize() const {
+    const double by = besideInterval();
+    const double up = by - interval.low, down = interval.high - by;
+    return by > 0 ? up : by < 0 ? down : std::max(up, down);
 }
 
 ReadChange read(double change, const stats::Interval& interval, const stats::Interval& equivalence,

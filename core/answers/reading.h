@@ -89,8 +89,11 @@ struct ReadChange {
     /// The change as words and marks have it beside the interval: the middle of the interval where
     /// what lines bend moves it off the change as it was read.
     double besideInterval() const;
-    /// From this size on a change is clear with such tests: half of the interval.
+    /// What such tests could show: half of the interval.
     double shows() const { return (interval.high - interval.low) / 2; }
+    /// From this size on a change to the side of the one seen is clear: what lies between it and
+    /// the end of the interval that holds zero. Where lines bend the two ends are not as far.
+    double clearSize() const;
 };
 
 /// The bare reading, for a mark of a chart: "better", "not comparable".

@@ -10,7 +10,7 @@ namespace slopebook::answers {
 namespace {
 
 bool unclearWithFigures(const ReadChange& read) {
-    return read.reading == Reading::Unclear && read.shows() > 0;
+    return read.reading == Reading::Unclear && read.clearSize() > 0;
 }
 
 } // namespace
@@ -34,35 +34,35 @@ Words clearFrom(double shows, int decimals) {
 Words speedReading(const ReadChange& read) {
     const Words reading = readingWords(read, 3);
     return unclearWithFigures(read) ? say("%1: a change is clear from %2 m/s up", reading,
-                                          clearFrom(read.shows(), saidSpeedDecimals))
+                                          clearFrom(read.clearSize(), saidSpeedDecimals))
                                     : reading;
 }
 
 Words maxReading(const ReadChange& read) {
     const Words reading = sizedReading(read);
     return unclearWithFigures(read) ? say("%1: a change is clear from %2 up", reading,
-                                          massWords(read.shows(), asEstimate))
+                                          massWords(read.clearSize(), asEstimate))
                                     : reading;
 }
 
 Words speedCell(const ReadChange& read) {
     const Words reading = readingWords(read, 3);
     return unclearWithFigures(read)
-               ? say("%1; clear from %2", reading, clearFrom(read.shows(), saidSpeedDecimals))
+               ? say("%1; clear from %2", reading, clearFrom(read.clearSize(), saidSpeedDecimals))
                : reading;
 }
 
 Words maxCell(const ReadChange& read) {
     const Words reading = sizedReading(read);
     return unclearWithFigures(read)
-               ? say("%1; clear from %2", reading, massWords(read.shows(), asEstimate))
+               ? say("%1; clear from %2", reading, massWords(read.clearSize(), asEstimate))
                : reading;
 }
 
 Words sizedCell(const ReadChange& read, int decimals) {
     const Words reading = sizedReading(read);
     return unclearWithFigures(read)
-               ? say("%1; clear from %2", reading, clearFrom(read.shows(), decimals))
+               ? say("%1; clear from %2", reading, clearFrom(read.clearSize(), decimals))
                : reading;
 }
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A reading as it stands beside its change and interval. Unclear is never a bare word: it is said
-// which way the change leans and from what size on a change would be clear: half of the interval.
+// which way the change leans and from what size on a change that way would be clear.
 #pragma once
 
 #include "core/answers/reading.h"

@@ -43,7 +43,7 @@ Words withFigures(const Words& words, const Measure& measure, const ReadChange& 
                                   : say("%1 (%2; tested %3)", words, change, read.under);
     }
     const Words by = amount(measure, read.besideInterval());
-    const Words shows = clearAmount(measure, read.shows());
+    const Words shows = clearAmount(measure, read.clearSize());
     if (const int alone = read.clearAlone(); alone != 0)
         return alone > 0 ? say("%1 (better alone: %2; clear from %3)", words, by, shows)
                          : say("%1 (worse alone: %2; clear from %3)", words, by, shows);
@@ -77,8 +77,12 @@ Words toldAs(const Told& told, std::vector<Words> names) {
 
 NamedReading namedReading(const Words& name, const Measure& measure, const CellChange& change) {
     NamedReading named = namedReading(name, measure, change.read);
-    if (change.stands)
-        named.name = say("%1, standing among all", named.name);
+    if (!change.stands)
+        return named;
+    const Words by = amount(measure, change.read.besideInterval());
+    const Words& under = change.read.under;
+    named.name = under.empty() ? say("%1 (%2, stands among all)", name, by)
+                               : say("%1 (%2, stands among all; tested %3)", name, by, under);
     return named;
 }
 
@@ -185,9 +189,9 @@ Words chanceWords(const SeasonMatrix& matrix) {
         return matrix.read(Reading::Better, block) + matrix.read(Reading::Worse, block);
     };
     const int found = foundIn({});
-    // By block: a headline is of the last one alone, and these are of all.
+    // By block, the newest first: a headline is of that one alone, and these are of all.
     std::vector<Words> each;
-    for (std::size_t block = 0; block < matrix.blocks.size(); ++block)
+    for (std::size_t block = matrix.blocks.size(); block-- > 0;)
         if (matrix.judged(block) > 0) {
             const Words name = periodWords(matrix.blocks[block].block.name);
             const bool back = block < matrix.chosen; // what changed until then, read from its end

@@ -26,14 +26,10 @@ private:
 };
 
 /// Whether somebody waits for that log, whoever it is.
-class AskedFor {
+class AskedFor : public Anybody {
 public:
     explicit AskedFor(const std::filesystem::path& log) noexcept
-        : m_byte(log, FolderByte::Says::Waiting) {}
-    bool now() const noexcept { return m_byte.held(); }
-
-private:
-    FolderByte m_byte;
+        : Anybody(log, FolderByte::Says::Waiting) {}
 };
 
 /// As long as it stands, each transaction that writes through that log's connection begins only

@@ -36,4 +36,16 @@ private:
     long m_place = 0;  ///< as it was when this was made
 };
 
+/// Whether somebody says that of a log, whoever it is.
+class Anybody {
+public:
+    bool now() const noexcept { return m_byte.held(); }
+
+protected:
+    Anybody(const std::filesystem::path& log, FolderByte::Says what) noexcept : m_byte(log, what) {}
+
+private:
+    FolderByte m_byte;
+};
+
 } // namespace slopebook::log

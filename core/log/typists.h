@@ -32,16 +32,11 @@ private:
     bool m_types = false;
 };
 
-/// All of them.
-class Typists {
+/// All of them: whether somebody types just now.
+class Typists : public Anybody {
 public:
     explicit Typists(const std::filesystem::path& log) noexcept
-        : m_byte(log, FolderByte::Says::Typing) {}
-    /// Whether somebody types just now.
-    bool now() const noexcept { return m_byte.held(); }
-
-private:
-    FolderByte m_byte;
+        : Anybody(log, FolderByte::Says::Typing) {}
 };
 
 } // namespace slopebook::log

@@ -1028,16 +1028,18 @@
         <translation>Schraffiert: nicht vergleichbar.</translation>
     </message>
     <message>
-        <source>better alone</source>
-        <translation>allein besser</translation>
-    </message>
-    <message>
-        <source>worse alone</source>
-        <translation>allein schlechter</translation>
-    </message>
-    <message>
         <source>%1, standing among all</source>
         <translation>%1, bleibt unter allen</translation>
+    </message>
+    <message>
+        <source>left %1</source>
+        <comment>by how much that side is ahead</comment>
+        <translation>links %1</translation>
+    </message>
+    <message>
+        <source>right %1</source>
+        <comment>by how much that side is ahead</comment>
+        <translation>rechts %1</translation>
     </message>
 </context>
 <context>
@@ -8065,10 +8067,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Alle als eine einzige Frage genommen (Regel von Holm), bleiben: %1 und %2 weitere.</translation>
     </message>
     <message>
-        <source>%1, standing among all</source>
-        <translation>%1, bleibt unter allen</translation>
-    </message>
-    <message>
         <source>Rule of thumb: from one test to another a speed at a load has changed clearly from about %1 m/s up, of %2 tests against %2 from about %3; all blocks read at once ask for more.</source>
         <translation>Faustregel: Von einem Test zum anderen hat sich die Geschwindigkeit bei einer Last ab etwa %1 m/s klar geändert, bei %2 Tests gegen %2 ab etwa %3; alle Blöcke zugleich gelesen verlangen mehr.</translation>
     </message>
@@ -8295,6 +8293,30 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>No sets of this lift were measured by two devices at once. Enter the same sets as two sessions of one athlete and day, each with its device: then they are compared here.</source>
         <translation>Zu dieser Übung gibt es keine Sätze, die zwei Messgeräte zugleich gemessen haben. Dieselben Sätze als zwei Einheiten desselben Athleten und Tages eingeben, jede mit ihrem Messgerät: Dann werden sie hier verglichen.</translation>
+    </message>
+    <message>
+        <source>%1, better alone: %2</source>
+        <translation>%1, allein besser: %2</translation>
+    </message>
+    <message>
+        <source>%1, worse alone: %2</source>
+        <translation>%1, allein schlechter: %2</translation>
+    </message>
+    <message>
+        <source>%1, better alone at %2: %3</source>
+        <translation>%1, allein besser bei %2: %3</translation>
+    </message>
+    <message>
+        <source>%1, worse alone at %2: %3</source>
+        <translation>%1, allein schlechter bei %2: %3</translation>
+    </message>
+    <message>
+        <source>%1 (%2, stands among all)</source>
+        <translation>%1 (%2, bleibt unter allen)</translation>
+    </message>
+    <message>
+        <source>%1 (%2, stands among all; tested %3)</source>
+        <translation>%1 (%2, bleibt unter allen; getestet %3)</translation>
     </message>
 </context>
 <context>

@@ -6,6 +6,7 @@
 #include <QtTest>
 
 #include <limits>
+#include <random>
 
 using namespace slopebook;
 using namespace slopebook::answers;
@@ -43,6 +44,7 @@ private Q_SLOTS:
     void fewLoadsTakeTheEnds();
     void aStretchIsAskedAtItsMostTellingLoad();
     void anAllowanceOffZeroTellsItsOwnSide();
+    void whatIsClearFrom();
     void figures_data();
     void figures();
     void signedFigures();
@@ -323,6 +325,30 @@ void TestSentence::anAllowanceOffZeroTellsItsOwnSide() {
     QCOMPARE(moved.besideInterval(), 0.026);
     moved.change = 0.010; // inside: as it was read
     QCOMPARE(moved.besideInterval(), 0.010);
+}
+
+// What is said to be enough is: a change of that size to the same side, in an interval that reaches
+// as far on both sides of it, excludes zero, and one a little smaller does not.
+void TestSentence::whatIsClearFrom() {
+    std::mt19937 dice(33);
+    std::uniform_real_distribution<double> side(-20, 20), reach(0.1, 25);
+    int oblique = 0;
+    for (int i = 0; i < 2000; ++i) {
+        const double change = side(dice), down = reach(dice), up = reach(dice);
+        const ReadChange r = read(change, {change - down, change + up},
+                                  {change - down, change + up}, std::nullopt, true);
+        if (r.reading != Reading::Unclear)
+            continue;
+        const auto excludes = [&](double size) {
+            const double moved = change > 0 ? size : -size;
+            return moved - down > 0 || moved + up < 0;
+        };
+        QVERIFY(excludes(1.001 * r.clearSize()));
+        QVERIFY(!excludes(0.999 * r.clearSize()));
+        QVERIFY(r.clearSize() > std::abs(change)); // what was seen was not enough
+        oblique += excludes(r.shows()) ? 0 : 1;
+    }
+    QVERIFY(oblique > 100); // half of the interval was not
 }
 
 void TestSentence::figures_data() {

@@ -6,6 +6,7 @@
 #include "ui/athlete/overview/matrixmodel.h"
 #include "ui/athlete/overview/wholeseasonpage.h"
 #include "ui/athlete/overview/wholeseasonprint.h"
+#include "ui/parts/roomfor.h"
 #include "ui/records/blocksdialog.h"
 #include "ui/squad/blocks/blockspage.h"
 #include "ui/squad/blocks/timeline.h"
@@ -164,6 +165,54 @@ private Q_SLOTS:
         QVERIFY(timeline->lanes() >= 8);
         QVERIFY2(timeline->height() >= timeline->minimumSizeHint().height(),
                  qPrintable(QString::number(timeline->height())));
+    }
+
+    // The picture asks for the height of its words and no more; what has no room there stands in
+    // the table, and not twice otherwise.
+    void theWordsOfABlockAreNeverLost_data() {
+        QTest::addColumn<QSize>("size");
+        for (const QSize size : {QSize(1280, 900), QSize(620, 400), QSize(380, 400)})
+            QTest::addRow("%dx%d", size.width(), size.height()) << size;
+    }
+    void theWordsOfABlockAreNeverLost() {
+        QFETCH(QSize, size);
+        m_book->addBlock({.name = "Afterwards",
+                          .first = day(2026, 7, 1),
+                          .last = day(2026, 7, 9),
+                          .trained = "unforeseeable",
+                          .note = "heavier, slower, fewer, and none of it on two days running"});
+        BlocksPage page(*m_book, [] { return day(2026, 3, 1); });
+        page.resize(size);
+        page.show();
+        QVERIFY(QTest::qWaitForWindowExposed(&page));
+        QCoreApplication::processEvents();
+        const auto* timeline = page.findChild<Timeline*>();
+        const auto* table = page.findChild<QTableView*>(u"blocks"_s);
+        QCOMPARE(timeline->height(),
+                 std::max(timeline->minimumSizeHint().height(), pictureHeight(page)));
+        for (const int column : {7, 8})
+            QCOMPARE(table->isColumnHidden(column), timeline->showsAllWords());
+        page.resize(size + QSize(0, 300));
+        QCoreApplication::processEvents();
+        QCOMPARE(timeline->height(),
+                 std::max(timeline->minimumSizeHint().height(), pictureHeight(page)));
+    }
+    void aPictureIsAsHighAsItsWords() {
+        const auto shown = [](const std::string& note, int width) {
+            auto timeline = std::make_unique<Timeline>(LoadUnit::Kilograms);
+            timeline->resize(width, 300);
+            timeline->show(
+                {{.name = "Base", .first = day(2026, 1, 1), .last = day(2026, 2, 1), .note = note}},
+                {});
+            return timeline;
+        };
+        const auto few = shown("", 900), more = shown("heavy", 900);
+        const auto broken = shown("heavy, slow, and few of them", 120);
+        QVERIFY(few->barOf(0).height() < more->barOf(0).height());
+        QVERIFY(more->barOf(0).height() < 2.6 * few->fontMetrics().height() + 10);
+        QVERIFY(more->barOf(0).height() < broken->barOf(0).height());
+        QVERIFY(few->showsAllWords() && more->showsAllWords() && broken->showsAllWords());
+        QVERIFY(!shown("unforeseeable", 60)->showsAllWords());
     }
 
     void standsBesideTheSeasonsFigures() {

@@ -73,10 +73,19 @@ private Q_SLOTS:
         squad.test(squad.athletes[3], day(2026, 5, 10));
         page.refresh(Logbook::What::Everything, {});
         QCOMPARE(page.table().rowCount(), 0);
-        QVERIFY(page.canPrint());
+        for (const QString& part : {u"preview"_s, u"Print…"_s, u"PDF"_s}) {
+            QVERIFY(!button(page, part)->isEnabled());
+            QVERIFY(button(page, part)->toolTip().contains(u"Nothing is due"_s));
+        }
+        QVERIFY(!page.canPrint());
         squad.book.addBlock({.name = "May", .first = day(2026, 5, 8), .last = day(2026, 5, 31)});
         page.refresh(Logbook::What::Everything, {});
         QCOMPARE(page.table().rowCount(), 3); // the others not in the block yet
+        QVERIFY(page.canPrint());
+        for (const QString& part : {u"preview"_s, u"Print…"_s, u"PDF"_s}) {
+            QVERIFY(button(page, part)->isEnabled());
+            QVERIFY(button(page, part)->toolTip().isEmpty());
+        }
         QVERIFY(page.table().index(0, 4).data().toString().contains(u"May"_s));
     }
 

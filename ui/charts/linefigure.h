@@ -78,7 +78,11 @@ private:
     LabelRoom roomOfPoints() const;
     void paintLabels(QPainter& painter, LabelRoom& room) const;
     void paintNotLifted(QPainter& painter, LabelRoom& room) const;
-    void paintLoadsAndMvt(QPainter& painter, LabelRoom& room) const;
+    /// Its name at either end of it; no label stands on it then.
+    void paintMvt(QPainter& painter, LabelRoom& room) const;
+    void paintLoads(QPainter& painter, LabelRoom& room) const;
+    /// What a hollow point is, beside it.
+    void paintLeftOut(QPainter& painter, LabelRoom room) const;
     void paintOneRms(QPainter& painter, LabelRoom& room) const;
     QStringList oneRmTexts(const OneRmMark& mark) const;
     /// Where its whisker stands.

@@ -141,7 +141,8 @@ void LineFigure::paintOver(QPainter& painter) {
             Qt::AlignRight | Qt::AlignVCenter, tr("not comparable"), ground(), ground().ink));
     paintOneRms(painter, room);
     paintNotLifted(painter, room);
-    paintLoadsAndMvt(painter, room);
+    paintLoads(painter, room);
+    paintLeftOut(painter, room);
     if (m_highlight) {
         const LinePoint& p = m_data.sessions[static_cast<std::size_t>(m_highlight->session)]
                                  .points[static_cast<std::size_t>(m_highlight->point)];
@@ -161,8 +162,7 @@ LabelRoom LineFigure::roomOfPoints() const {
     return room;
 }
 
-// Loads at the top, from the left, those that have room; the threshold's name at either end of it.
-void LineFigure::paintLoadsAndMvt(QPainter& painter, LabelRoom& room) const {
+void LineFigure::paintMvt(QPainter& painter, LabelRoom& room) const {
     const QRectF area = plot();
     const QFontMetricsF metrics(painter.font());
     if (m_data.mvt) {
@@ -178,7 +178,14 @@ void LineFigure::paintLoadsAndMvt(QPainter& painter, LabelRoom& room) const {
         if (const auto at = room.place(boxes))
             paintLabel(painter, boxes[*at].topLeft(), Qt::AlignLeft | Qt::AlignTop, words, ground(),
                        ground().ink);
+        room.take({area.left(), y - 1, area.width(), 2});
     }
+}
+
+// At the top, from the left, those that have room.
+void LineFigure::paintLoads(QPainter& painter, LabelRoom& room) const {
+    const QRectF area = plot();
+    const QFontMetricsF metrics(painter.font());
     for (const double load : m_data.checkLoads) {
         const QPointF at(toPosition(shown(load), 0).x(), area.top());
         const QString words = loadWithUnit(load, m_data.unit);
@@ -207,6 +214,30 @@ void LineFigure::paintBeside(QPainter& painter, LabelRoom& room, const QRectF& b
             return;
         }
     }
+}
+
+// Beside the points, the lines are no place for it either. The room is its own copy: nothing is
+// laid out after it.
+void LineFigure::paintLeftOut(QPainter& painter, LabelRoom room) const {
+    constexpr int steps = 80;
+    for (const LineEntry& entry : m_data.sessions)
+        if (entry.line && std::isfinite(entry.line->intercept + entry.line->slope) &&
+            std::isfinite(entry.line->end - entry.line->start))
+            for (int i = 0; i <= steps; ++i) {
+                const double load =
+                    entry.line->start + (entry.line->end - entry.line->start) * i / steps;
+                const QPointF at = toPosition(shown(load), entry.line->at(load));
+                room.take({at.x() - 2, at.y() - 2, 4, 4});
+            }
+    painter.setFont(textFont(0.9));
+    const double reach = 0.45 * textSize();
+    for (const LineEntry& entry : m_data.sessions)
+        for (const LinePoint& p : entry.points)
+            if (p.excluded && std::isfinite(p.load) && std::isfinite(p.velocity)) {
+                const QPointF at = toPosition(shown(p.load), p.velocity);
+                paintBeside(painter, room, {at.x() - reach, at.y() - reach, 2 * reach, 2 * reach},
+                            {tr("not in the line")}, ground().quiet);
+            }
 }
 
 void LineFigure::paintLabels(QPainter& painter, LabelRoom& taken) const {

@@ -45,6 +45,7 @@ void LineFigure::paintOneRms(QPainter& painter, LabelRoom& room) const {
         whiskers.push_back(paintOneRm(painter, **entry, row));
         room.take(whiskers.back());
     }
+    paintMvt(painter, room); // before the words, which stand on neither it nor its name
     for (std::size_t i = 0; i < marked.size(); ++i) // the newest first
         paintBeside(painter, room, whiskers[i], oneRmTexts(*marked[marked.size() - 1 - i]->oneRm),
                     ground().ink);

@@ -66,7 +66,7 @@ std::size_t age(const Role& role, std::size_t cycle) {
 QColor sessionColour(const Role& role, const Ground& ground) {
     const double share = role.count > 1 ? static_cast<double>(role.index) / (role.count - 1) : 1.0;
     // One hue (a green-blue that is neither of the compared colours); contrast grows with the date.
-    const QColor oldest = ground.dark ? QColor(0x4a, 0x86, 0x7f) : QColor(0x64, 0x9c, 0x94);
+    const QColor oldest = ground.dark ? QColor(0x6a, 0xa6, 0x9f) : QColor(0x44, 0x7a, 0x72);
     const QColor newest = ground.dark ? QColor(0xb9, 0xf2, 0xe8) : QColor(0x06, 0x40, 0x3a);
     return between(oldest, newest, share);
 }
@@ -83,7 +83,7 @@ Ground screenGround(const QPalette& palette) {
     Ground g;
     g.paper = palette.color(QPalette::Base);
     g.ink = palette.color(QPalette::Text);
-    g.quiet = between(g.ink, g.paper, 0.35);
+    g.quiet = between(g.ink, g.paper, 0.22); // read on the bands as well
     g.grid = between(g.ink, g.paper, 0.87);
     g.dark = g.paper.lightnessF() < 0.5F;
     return g;

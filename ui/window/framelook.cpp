@@ -32,7 +32,7 @@ FrameLook frameLook(const QPalette& palette) {
     const QColor window = QGuiApplication::palette().color(QPalette::Active, QPalette::Window);
     const QColor ink = palette.color(QPalette::Active, QPalette::Text);
     const auto second = [&](const QColor& wanted, const QColor& on, const QColor& index) {
-        return readable(wanted, ink, {on, index});
+        return readable(wanted, ink, {on, index}, quietContrast);
     };
     if (page.lightness() < dark) {
         const QColor index = window.darker(140);

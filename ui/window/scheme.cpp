@@ -93,7 +93,7 @@ QColor hintColour(const QPalette& palette) {
     const QColor ink = palette.color(QPalette::Active, QPalette::Text);
     const QColor base = palette.color(QPalette::Active, QPalette::Base);
     const QColor window = palette.color(QPalette::Active, QPalette::Window);
-    return readable(between(ink, base, 0.5F), ink, {base, window});
+    return readable(between(ink, base, 0.5F), ink, {base, window}, quietContrast);
 }
 
 QColor disabledColour(const QPalette& palette) {

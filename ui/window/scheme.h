@@ -20,6 +20,7 @@ Scheme schemeCalled(QStringView word);
 /// (WCAG 2.1, "contrast ratio").
 double contrast(const QColor& one, const QColor& other);
 constexpr double readableContrast = 4.5; ///< of ordinary text (WCAG 2.1, 1.4.3)
+constexpr double quietContrast = 5;      ///< of words of the second rank: that, with some room
 
 /// The first colour on the way from wanted to ink that is read on all of those grounds; ink where
 /// none is.

@@ -181,7 +181,7 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "clear at %1"),
     translate("Phrases", "held at all of them"),
     translate("Phrases", "held at %1"),
-    translate("Phrases", "unclear at all of them (clear from %1 m/s)"),
+    translate("Phrases", "but clear beyond the noise at none of them (clear from %1 m/s)"),
     translate("Phrases", "unclear at %1 (clear from %2 m/s)"),
     translate("Phrases", "Not comparable with %1: %2."),
     translate("Phrases", "Against %1, %2: %3"),
@@ -230,7 +230,8 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "Taken all as one question (Holm's rule), none of them stands."),
     translate("Phrases", "Taken all as one question (Holm's rule), these stand: %1."),
     translate("Phrases", "Taken all as one question (Holm's rule), these stand: %1 and %2 more."),
-    translate("Phrases", "%1, standing among all"),
+    translate("Phrases", "%1 (%2, stands among all)"),
+    translate("Phrases", "%1 (%2, stands among all; tested %3)"),
     translate("Phrases", "1 session lies in none of these blocks"),
     translate("Phrases", "a change is of as many reps on both sides, and of what both blocks hold: "
                          "it need not be the difference of the two figures"),

@@ -80,8 +80,7 @@ QString spokenCell(const SeasonMatrix& matrix, const answers::MatrixRow& row, st
     if (!cell.value)
         return MatrixText::tr("%1: no figure, %2.").arg(where, said(cell.value.why().reason, unit));
     QString figure =
-        (measureNumber(row.measure, *cell.value, unit) + u' ' + measureUnit(row.measure, unit))
-            .trimmed();
+        (cellNumber(row.measure, cell, unit) + u' ' + measureUnit(row.measure, unit)).trimmed();
     if (cell.interval)
         figure = MatrixText::tr("%1 (%2 to %3)")
                      .arg(figure, measureNumber(row.measure, cell.interval->low, unit),
@@ -108,7 +107,7 @@ MatrixCellFigure cellFigure(const SeasonMatrix& matrix, const answers::MatrixRow
         shown.reading = shown.words = said(cell.value.why().reason, unit);
         return shown;
     }
-    shown.figure = measureNumber(row.measure, *cell.value, unit);
+    shown.figure = cellNumber(row.measure, cell, unit);
     shown.extrapolated = cell.extrapolated;
     if (cell.against) {
         shown.mark = markOf(row.measure, *cell.against);
@@ -119,10 +118,8 @@ MatrixCellFigure cellFigure(const SeasonMatrix& matrix, const answers::MatrixRow
         shown.step = stepOf(row.measure, *cell.against);
         if (shown.mark == CellMark::NoReading)
             shown.brief = MatrixText::tr("no reading");
-        else if (const int alone = cell.against->read.clearAlone(); alone != 0)
-            shown.brief =
-                alone > 0 ? MatrixText::tr("better alone") : MatrixText::tr("worse alone");
-        else if (const int which = cell.against->read.leans(); which != 0)
+        else if (const int which = cell.against->read.leans();
+                 which != 0 && cell.against->read.clearAlone() == 0)
             shown.brief =
                 which > 0 ? MatrixText::tr("unclear, better?") : MatrixText::tr("unclear, worse?");
     }
@@ -168,6 +165,19 @@ QString measureUnit(const Measure& measure, LoadUnit unit) {
 
 QString measureNumber(const Measure& measure, double value, LoadUnit unit) {
     return number(measure.isMass() ? inUnit(value, unit) : value, measure.decimals);
+}
+
+QString cellNumber(const Measure& measure, const MatrixCell& cell, LoadUnit unit) {
+    const QString figure = measureNumber(measure, *cell.value, unit);
+    switch (cell.better) {
+    case BodySide::Left:
+        return MatrixText::tr("left %1", "by how much that side is ahead").arg(figure);
+    case BodySide::Right:
+        return MatrixText::tr("right %1", "by how much that side is ahead").arg(figure);
+    case BodySide::Both:
+        break;
+    }
+    return figure;
 }
 
 QString measureChange(const Measure& measure, double change, LoadUnit unit) {

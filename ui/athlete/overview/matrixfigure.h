@@ -93,6 +93,8 @@ MatrixFigure matrixFigure(const answers::SeasonMatrix& matrix, LoadUnit unit);
 
 /// A figure of the measure in the coach's unit, without the unit.
 QString measureNumber(const answers::Measure& measure, double value, LoadUnit unit);
+/// That of a cell which has one; of an asymmetry with the side that is ahead.
+QString cellNumber(const answers::Measure& measure, const answers::MatrixCell& cell, LoadUnit unit);
 /// A change of it with its sign; an interval of one: "-3.9 to +2.3".
 QString measureChange(const answers::Measure& measure, double change, LoadUnit unit);
 QString measureRange(const answers::Measure& measure, const stats::Interval& range, LoadUnit unit);

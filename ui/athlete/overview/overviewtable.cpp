@@ -34,7 +34,7 @@ struct OverviewText {
 QString valueText(const answers::MatrixRow& row, std::optional<std::size_t> block, LoadUnit unit) {
     if (!block || !row.cells[*block].value)
         return {};
-    return measureNumber(row.measure, *row.cells[*block].value, unit);
+    return cellNumber(row.measure, row.cells[*block], unit);
 }
 
 /// "better", "not comparable: concrete, then rubber", "no figure: rig under water".

@@ -19,6 +19,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <array>
 
 namespace slopebook::ui {
 
@@ -30,10 +31,7 @@ QString joined(const QStringList& words) {
 
 constexpr int missingColumn = 6, trainedColumn = 7, noteColumn = 8;
 
-/// Not less than its lanes need: what is set here stands before its own least height.
-void giveRoom(Timeline& timeline, const QWidget& page) {
-    timeline.setMinimumHeight(std::max(pictureHeight(page), timeline.minimumSizeHint().height()));
-}
+constexpr std::array wordColumns{trainedColumn, noteColumn};
 
 } // namespace
 
@@ -64,8 +62,6 @@ void BlocksPage::build() {
     connect(m_blockTable->verticalHeader(), &QHeaderView::sectionResized, this,
             &BlocksPage::showBlocksWhole, Qt::QueuedConnection);
     share(m_blockTable, {missingColumn});
-    for (const int column : {trainedColumn, noteColumn}) // they stand in the picture
-        m_blockTable->setColumnHidden(column, true);
     share(m_sessionTable, {1, 2});
     m_title = new QLabel;
     m_title->setBuddy(m_sessionTable);
@@ -127,6 +123,8 @@ QStringList BlocksPage::sessionColumns() {
 }
 
 void BlocksPage::connectParts() {
+    connect(m_timeline, &Timeline::widthChanged, this, &BlocksPage::fitTimeline,
+            Qt::QueuedConnection); // not within its own layout
     connect(m_timeline, &Timeline::blockClicked, this, &BlocksPage::selectBlock);
     connect(m_blockTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &BlocksPage::showSessions);
@@ -139,7 +137,16 @@ void BlocksPage::connectParts() {
 
 void BlocksPage::resizeEvent(QResizeEvent* event) {
     TaskPage::resizeEvent(event);
-    giveRoom(*m_timeline, *this);
+    fitTimeline();
+}
+
+/// As high as its words ask for, and a picture's third; the tables take the rest. Words that have
+/// no room in it stand in the table.
+void BlocksPage::fitTimeline() {
+    m_timeline->setFixedHeight(
+        std::max(pictureHeight(*this), m_timeline->minimumSizeHint().height()));
+    for (const int column : wordColumns)
+        m_blockTable->setColumnHidden(column, m_timeline->showsAllWords());
 }
 
 void BlocksPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId>) {
@@ -272,7 +279,7 @@ void BlocksPage::showBlocks() {
         marks.push_back({session.date, !session.gaps.empty(), tip});
     }
     m_timeline->show(std::move(blocks), std::move(marks));
-    giveRoom(*m_timeline, *this);
+    fitTimeline();
     const int made = static_cast<int>(rows.size());
     m_blockRows->setTable(blockColumns(), std::move(rows), 3, 6);
     m_blockTable->resizeRowsToContents();

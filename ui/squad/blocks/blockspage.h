@@ -42,6 +42,7 @@ private:
     void connectParts();
     QStringList blockColumns() const;
     void showBlocksWhole();
+    void fitTimeline();
     static QStringList sessionColumns();
     void reload();
     void showBlocks();

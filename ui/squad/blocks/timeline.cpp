@@ -12,6 +12,7 @@
 #include <QHelpEvent>
 #include <QMouseEvent>
 #include <QPainter>
+#include <QResizeEvent>
 #include <QToolTip>
 
 #include <algorithm>
@@ -21,11 +22,13 @@ namespace slopebook::ui {
 
 namespace {
 constexpr double side = 12;
-constexpr double barUnits = 3.0;  // of line height, at the least: name, ceiling
-constexpr double mostUnits = 13;  // and at the most: what was done, in full
-constexpr double markUnits = 2.8; // a session's mark, and its day under it
-constexpr double headUnits = 1.5; // months
+constexpr double leastUnits = 1.5; // of line height, a bar at the least: its name
+constexpr double mostUnits = 13;   // and at the most: what was done, in full
+constexpr double markUnits = 2.8;  // a session's mark, and its day under it
+constexpr double headUnits = 1.5;  // months
 constexpr double laneGap = 0.3;
+constexpr double insideLeft = 5, insideTop = 3, insideRight = 3, insideBottom = 2; // px, of a bar
+constexpr double betweenLines = 2;
 
 /// What was trained; where that is not said, the note.
 QString workOf(const Block& block) {
@@ -35,7 +38,7 @@ QString workOf(const Block& block) {
 
 Timeline::Timeline(LoadUnit unit, QWidget* parent) : QWidget(parent), m_unit(unit) {
     setAccessibleName(tr("Timeline of training blocks; the same stands in the table"));
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     m_menu = new charts::ChartMenu(this, *this);
 }
 
@@ -67,7 +70,7 @@ charts::FigureTable Timeline::figures() const {
 }
 
 QSizeF Timeline::paperSize() const {
-    return {480, sizeHint().height() * 0.75};
+    return {480, heightAt(640) * 0.75}; // 640 px
 }
 
 void Timeline::paintPaper(QPainter& painter, const QRectF& target, const QSizeF& points) const {
@@ -111,33 +114,78 @@ double Timeline::x(long day) const {
     return side + static_cast<double>(day) / static_cast<double>(m_days) * (width() - 2 * side);
 }
 
+/// In the middle of what room there is.
+double Timeline::top() const {
+    return 4 + std::max(0, height() - heightAt(width())) / 2;
+}
+
 QSize Timeline::sizeHint() const {
-    const double lines = headUnits + m_lanes * (2 * barUnits + laneGap) + markUnits;
-    return {760, static_cast<int>(std::ceil(lines * lineHeight())) + 8};
+    constexpr int wide = 760;
+    return {wide, heightAt(wide)};
 }
 
-int Timeline::leastHeight() const {
-    const double lines = headUnits + m_lanes * (barUnits + laneGap) + markUnits;
-    return static_cast<int>(std::ceil(lines * lineHeight())) + 8;
+int Timeline::heightAt(int width) const {
+    const double lines = headUnits + m_lanes * laneGap + markUnits;
+    return static_cast<int>(std::ceil(lines * lineHeight() + m_lanes * barHeight(width))) + 8;
 }
 
-double Timeline::barHeight() const {
-    const double room = (height() - 8) / lineHeight() - headUnits - markUnits;
-    return std::clamp(room / m_lanes - laneGap, barUnits, mostUnits) * lineHeight();
+double Timeline::barWidth(int block, int width) const {
+    const Block& of = m_blocks[static_cast<std::size_t>(block)];
+    return static_cast<double>(daysBetween(of.first, of.last) + 1) / static_cast<double>(m_days) *
+           (width - 2 * side);
+}
+
+Timeline::Told Timeline::told(int block, int width) const {
+    Told told{.height = insideTop + insideBottom};
+    const double wide = barWidth(block, width) - insideLeft - insideRight;
+    const QStringList lines = linesOf(m_blocks[static_cast<std::size_t>(block)]);
+    for (qsizetype i = 0; i < lines.size(); ++i) {
+        QFont strong = font();
+        strong.setBold(i == 0);
+        const QFontMetricsF metrics(strong);
+        const QRectF needed = metrics.boundingRect(QRectF(0, 0, std::max(1.0, wide), 1e4),
+                                                   Qt::TextWordWrap, lines[i]);
+        const bool fits = needed.width() <= wide;
+        told.whole = told.whole && fits;
+        if (fits || i == 0)
+            told.height += (fits ? needed.height() : metrics.height()) + betweenLines;
+    }
+    return told;
+}
+
+/// As high as the words of the fullest bar.
+double Timeline::barHeight(int width) const {
+    double high = leastUnits * lineHeight();
+    for (int i = 0; i < static_cast<int>(m_blocks.size()); ++i)
+        high = std::max(high, told(i, width).height);
+    return std::min(high, mostUnits * lineHeight());
+}
+
+bool Timeline::showsAllWords() const {
+    for (int i = 0; i < static_cast<int>(m_blocks.size()); ++i)
+        if (const Told words = told(i, width()); !words.whole || words.height > barHeight() + 0.5)
+            return false;
+    return true;
+}
+
+void Timeline::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    if (event->oldSize().width() != event->size().width())
+        Q_EMIT widthChanged();
 }
 
 QRectF Timeline::barOf(int block) const {
     const auto at = static_cast<std::size_t>(block);
     const double from = x(daysBetween(*m_first, m_blocks[at].first));
     const double to = x(daysBetween(*m_first, m_blocks[at].last) + 1);
-    const double top =
-        4 + lineHeight() * headUnits + m_lane[at] * (barHeight() + laneGap * lineHeight());
-    return {from, top, std::max(3.0, to - from), barHeight()};
+    const double above =
+        top() + lineHeight() * headUnits + m_lane[at] * (barHeight() + laneGap * lineHeight());
+    return {from, above, std::max(3.0, to - from), barHeight()};
 }
 
 QPointF Timeline::markOf(int session) const {
     const double y =
-        4 + lineHeight() * (headUnits + 0.7) + m_lanes * (barHeight() + laneGap * lineHeight());
+        top() + lineHeight() * (headUnits + 0.7) + m_lanes * (barHeight() + laneGap * lineHeight());
     return {x(daysBetween(*m_first, m_sessions[static_cast<std::size_t>(session)].date)) +
                 0.5 * (x(1) - x(0)),
             y};
@@ -196,14 +244,14 @@ void Timeline::paintMonths(QPainter& painter) const {
         if (day < 0)
             continue;
         painter.setPen(QPen(ground.grid, 1));
-        painter.drawLine(QPointF(x(day), 4 + lineHeight()),
-                         QPointF(x(day), 4 + lineHeight() * headUnits +
+        painter.drawLine(QPointF(x(day), top() + lineHeight()),
+                         QPointF(x(day), top() + lineHeight() * headUnits +
                                              m_lanes * (barHeight() + laneGap * lineHeight())));
         const QString label = QLocale().toString(qtDate(month), QStringLiteral("MMM yyyy"));
         if (x(day) < taken)
             continue;
         painter.setPen(ground.quiet);
-        painter.drawText(QPointF(x(day) + 2, 4 + metrics.ascent()), label);
+        painter.drawText(QPointF(x(day) + 2, top() + metrics.ascent()), label);
         taken = x(day) + metrics.horizontalAdvance(label) + 10;
     }
 }
@@ -224,7 +272,7 @@ void Timeline::paintBar(QPainter& painter, int block) const {
     painter.setPen(ground.ink);
     // Whole lines alone: what has no room stands in the table. The name is cut short, never left
     // out.
-    QRectF inside = bar.adjusted(5, 3, -3, -2);
+    QRectF inside = bar.adjusted(insideLeft, insideTop, -insideRight, -insideBottom);
     const QStringList lines = linesOf(shown);
     for (qsizetype i = 0; i < lines.size(); ++i) {
         QFont strong = font();
@@ -239,11 +287,11 @@ void Timeline::paintBar(QPainter& painter, int block) const {
             const QRectF one(inside.topLeft(), QSizeF(inside.width(), bold.height()));
             painter.drawText(one, Qt::AlignLeft | Qt::AlignTop | Qt::TextSingleLine,
                              bold.elidedText(lines[i], Qt::ElideRight, inside.width()));
-            inside.setTop(one.bottom() + 2);
+            inside.setTop(one.bottom() + betweenLines);
             continue;
         }
         painter.drawText(inside, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, lines[i]);
-        inside.setTop(inside.top() + needed.height() + 2);
+        inside.setTop(inside.top() + needed.height() + betweenLines);
     }
     painter.setFont(font());
 }

@@ -38,23 +38,35 @@ public:
     void paintPaper(QPainter& painter, const QRectF& target, const QSizeF& points) const override;
     QSizeF paperSize() const override;
     QSize sizeHint() const override;
-    QSize minimumSizeHint() const override { return {320, leastHeight()}; }
+    QSize minimumSizeHint() const override { return {320, heightAt(width())}; }
+    /// Every block's words stand in its bar, whole.
+    bool showsAllWords() const;
     /// Where a block's bar stands, for tests and clicks.
     QRectF barOf(int block) const;
 
 Q_SIGNALS:
     void blockClicked(int block);
+    void widthChanged(); ///< and with it the height that the words ask for
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     bool event(QEvent* event) override;
 
 private:
     QPointF markOf(int session) const;
     void layOut();
-    int leastHeight() const;
-    double barHeight() const; ///< px: as high as the room allows
+    int heightAt(int width) const; ///< that the words ask for
+    double barHeight(int width) const;
+    double barHeight() const { return barHeight(width()); }
+    double top() const; ///< px, of the months
+    double barWidth(int block, int width) const;
+    struct Told {
+        double height = 0; ///< of the lines that fit into such a width
+        bool whole = true; ///< none of them is cut or left out
+    };
+    Told told(int block, int width) const;
     double x(long day) const;
     double lineHeight() const;
     void paintMonths(QPainter& painter) const;

@@ -123,8 +123,11 @@ void DuePage::reload() {
         }
     m_open->setEnabled(current().has_value());
     m_stations->setEnabled(m_rows->rowCount() > 0); // where nothing is due, nothing goes there
-    for (QPushButton* button : {m_preview, m_print, m_pdf})
+    for (QPushButton* button : {m_preview, m_print, m_pdf}) {
         button->setEnabled(canPrint());
+        button->setToolTip(canPrint() ? QString()
+                                      : tr("Nothing is due: there is nothing to print."));
+    }
 }
 
 std::optional<AthleteId> DuePage::current() const {

@@ -26,7 +26,8 @@ public:
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;
 
-    bool canPrint() const override { return m_due.has_value(); }
+    /// An empty list is no page.
+    bool canPrint() const override { return m_due && !m_due->rows.empty(); }
 
     QBoxLayout* strip() const { return m_strip; }
     const std::optional<answers::SquadDue>& due() const { return m_due; }
