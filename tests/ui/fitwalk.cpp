@@ -9,6 +9,7 @@
 #include "ui/window/index.h"
 #include "ui/window/messagebar.h"
 #include "ui/window/scheme.h"
+#include "ui/window/strip.h"
 
 #include <QAbstractButton>
 #include <QAbstractScrollArea>
@@ -109,6 +110,8 @@ void FitWalk::look(const QString& place, QWidget& shown, bool page) {
             }
         }
     }
+    if (page)
+        lookAtPlace(place, shown);
     if (page && m_strips)
         lookAtStrips(place, shown);
     if (page && tallest > 0)
@@ -135,6 +138,17 @@ void FitWalk::lookAtLayout(const QString& place, const QWidget& widget) {
         for (qsizetype j = i + 1; j < held.size(); ++j)
             take(!held[i].intersects(held[j]), place,
                  QStringLiteral("%1 lies on %2").arg(names[i], names[j]));
+}
+
+/// What a page is about begins its line, at the page's left.
+void FitWalk::lookAtPlace(const QString& place, const QWidget& shown) {
+    constexpr int margin = 20; // px
+    const auto* strip = shown.findChild<ui::Strip*>();
+    const auto* name = strip ? strip->findChild<QWidget*>(QStringLiteral("place")) : nullptr;
+    if (!name || !isSeen(*name, shown))
+        return;
+    const int left = name->mapTo(strip->parentWidget(), QPoint()).x();
+    take(left <= margin, place, QStringLiteral("its title begins at %1").arg(left));
 }
 
 /// Above what a page says stands one line of controls.

@@ -34,6 +34,7 @@ public:
 private:
     void take(bool good, const QString& place, const QString& what);
     void lookAtLayout(const QString& place, const QWidget& widget);
+    void lookAtPlace(const QString& place, const QWidget& shown);
     void lookAtStrips(const QString& place, const QWidget& shown);
     void lookAtText(const QString& place, const QWidget& widget);
     void lookAtLetters(const QString& place, const QWidget& widget);

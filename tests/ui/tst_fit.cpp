@@ -15,6 +15,7 @@
 #include "ui/parts/striptabs.h"
 #include "ui/parts/texttable.h"
 #include "ui/parts/wraprow.h"
+#include "ui/words/readable.h"
 
 #include <QApplication>
 #include <QFontInfo>
@@ -345,11 +346,34 @@ private Q_SLOTS:
             return ui::firstPartsOf(whole, metrics, metrics.horizontalAdvance(room) + 1);
         };
         QCOMPARE(shown(whole), whole);
+        const QString more = QStringLiteral(" \u2026"); // that there is more is seen
         QCOMPARE(shown(QStringLiteral("Hop lane: Single hop, Triple hop \u00b7 5 poi")),
-                 QStringLiteral("Hop lane: Single hop, Triple hop"));
-        QCOMPARE(shown(QStringLiteral("Hop lane: Single hop, T")),
-                 QStringLiteral("Hop lane: Single hop"));
-        QCOMPARE(shown(QStringLiteral("Hop lane")), QStringLiteral("Hop lane"));
+                 QStringLiteral("Hop lane: Single hop, Triple hop") + more);
+        QCOMPARE(shown(QStringLiteral("Hop lane: Single hop, Tr")),
+                 QStringLiteral("Hop lane: Single hop") + more);
+        QCOMPARE(shown(QStringLiteral("Hop lane") + more), QStringLiteral("Hop lane") + more);
+        for (int letters = 8; letters < whole.size(); ++letters)
+            QVERIFY(shown(whole.left(letters)).endsWith(more));
+    }
+
+    // In a line that tells what may be typed no sign ends a line before what it stands for.
+    void aCodeStaysBesideItsWord() {
+        const auto breaks = [](const QString& words) {
+            return ui::withWholeCodes(words).split(u' ', Qt::SkipEmptyParts);
+        };
+        const QString help =
+            QStringLiteral("Load in kg, speed in m/s, Enter.  -: not lifted.  @8: effort.  x: left "
+                           "out.  # note.");
+        QStringList last = breaks(help).mid(6);
+        QCOMPARE(last.size(), 4);
+        QCOMPARE(last.takeLast(), QStringLiteral("#\u00a0note."));
+        for (const QString& piece : last)
+            QVERIFY2(piece.endsWith(u'.'), qPrintable(piece));
+        QCOMPARE(breaks(help).first(), QStringLiteral("Load"));
+        QCOMPARE(breaks(QStringLiteral("Load, @ effort; or - not lifted.")),
+                 (QStringList{QStringLiteral("Load,"), QStringLiteral("@\u00a0effort;"),
+                              QStringLiteral("or"), QStringLiteral("-\u00a0not"),
+                              QStringLiteral("lifted.")}));
     }
 
     // Names have room where no point and no other name is, in the order they are given in.

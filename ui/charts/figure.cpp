@@ -109,7 +109,8 @@ bool Figure::setScales(const Scale& x, const Scale& y) {
         return false;
     m_scales = {x, y};
     setLocale(axisNumbers()); // as everything beside it is written, whenever the figure was made
-    const auto apply = [](QValueAxis* axis, const Scale& s) {
+    const auto apply = [](QValueAxis* axis, Scale s) {
+        s.step = stepWithTwo(s.from, s.to, s.step);
         axis->setTickInterval(s.step);
         // Reckoned from 0 itself, zero comes out as "-0.000" where the axis begins below it.
         const double off = s.from < 0 && s.to > 0 ? 1e-9 * s.step : 0;

@@ -155,7 +155,10 @@ void paintNoBar(QPainter& painter, const Frame& frame, std::size_t at,
                 const answers::ForestRow& test, LoadUnit unit, const look::Ground& ground) {
     const QFontMetricsF metrics(painter.font(), painter.device());
     QString words = ForestChart::tr("no bar: %1").arg(said(test.noBar, unit));
-    if (metrics.horizontalAdvance(words) > frame.plot.width())
+    const auto fits = [&] { return metrics.horizontalAdvance(words) <= frame.plot.width(); };
+    if (!fits()) // that there is none is seen
+        words = said(test.noBar, unit);
+    if (!fits())
         words = ForestChart::tr("no bar: the reason stands below");
     const QRectF row(frame.plot.left(), frame.y(at) - frame.rowHeight / 2, frame.plot.width(),
                      frame.rowHeight);

@@ -29,6 +29,22 @@ QList<QPointF> segment(const LineSegment& line, double from, double to, LoadUnit
     return {a, b};
 }
 
+/// No load is less than nothing, so no such tick: the names before the lines give up a little of
+/// their room, and where that is not enough the steps grow; two figures stay.
+void startAtNothing(Scale& x, double low) {
+    constexpr double given = 0.2; // of the names' room
+    constexpr double within = 0.999;
+    x.step = stepWithTwo(std::max(0.0, x.from), x.to, x.step);
+    while (x.from <= -x.step) {
+        const double next = niceStep(x.step * 1.01, 1);
+        const bool many = x.to >= 2 * next, none = x.to < next;
+        if (!many && (none || x.step > (1 - given) * -x.from - given * low))
+            x.from = -within * x.step;
+        else
+            x.step = next;
+    }
+}
+
 } // namespace
 
 LineFigure::LineFigure()
@@ -237,7 +253,8 @@ double LineFigure::start() const {
 bool LineFigure::hasRoom(double low, double high, const Scale& x, const Scale& y) const {
     constexpr double atMost = 1.4;
     const double from = xAxis().min(), to = xAxis().max(), top = yAxis().max();
-    const double names = std::min(labelRoom() / plotWidth(), mostForNames);
+    const double names =
+        std::min({labelRoom() / plotWidth(), mostForNames, (low - x.from) / (x.to - x.from)});
     return high + 0.02 * (to - from) <= to && low - from >= 0.98 * names * (to - from) &&
            to - from <= atMost * (x.to - x.from) && y.to <= top * (1 + 1e-6) &&
            top <= atMost * y.to;
@@ -297,8 +314,7 @@ bool LineFigure::rescale(bool sameSheet) {
     Scale x{.from = low - span * (room + 0.02) / (1 - room),
             .to = high + span * 0.05,
             .step = parts.step};
-    while (x.from <= -x.step) // no load is less than nothing: no such tick
-        x.step = niceStep(x.step * 2.2, 1);
+    startAtNothing(x, low);
     const double height = std::max(80.0, size().height() - 5 * textSize());
     const Scale y = niceScale(0, top * 1.06,
                               static_cast<int>(std::clamp(height / (2.6 * textSize()), 3.0, 10.0)));

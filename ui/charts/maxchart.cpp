@@ -54,7 +54,8 @@ Scale scaleOf(const MaxChangeData& data, double width, double textSize) {
         take({-1.2 * *data.smallest, 1.2 * *data.smallest});
     const double room = 0.03 * (high - low);
     const int parts = static_cast<int>(std::clamp(width / (5 * textSize), 2.0, 8.0));
-    return {.from = low - room, .to = high + room, .step = niceStep(high - low, parts)};
+    const double from = low - room, to = high + room;
+    return {.from = from, .to = to, .step = stepWithTwo(from, to, niceStep(high - low, parts))};
 }
 
 } // namespace

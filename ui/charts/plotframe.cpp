@@ -11,6 +11,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <iterator>
+#include <vector>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -28,6 +30,21 @@ double dayOf(Date date) {
 
 QPen line(const QColor& colour, const look::Ground& ground) {
     return {colour, ground.print ? 0.5 : 1.0};
+}
+
+/// Those that have room for their numbers, apart by as many steps at the least: every second one,
+/// fifth or tenth; the first and the last where that would leave one alone.
+std::vector<double> thinned(const std::vector<double>& ticks, double step, double apart) {
+    int every = 10;
+    for (const int candidate : {5, 2, 1})
+        if (candidate >= apart)
+            every = candidate;
+    std::vector<double> kept;
+    std::ranges::copy_if(ticks, std::back_inserter(kept),
+                         [&](double v) { return std::lround(v / step) % every == 0; });
+    if (kept.size() < 2 && ticks.size() >= 2)
+        kept = {ticks.front(), ticks.back()};
+    return kept;
 }
 
 } // namespace
@@ -56,13 +73,12 @@ double PlotFrame::yOf(double value) const {
 void PlotFrame::paintYAxis(QPainter& painter, const QString& whole, const QString& shorter) const {
     painter.setFont(chartFont(textSize));
     const QFontMetricsF metrics(painter.font());
-    const double tolerance = y.step * 1e-6;
-    for (double v = std::ceil((y.from - tolerance) / y.step) * y.step; v <= y.to + tolerance;
-         v += y.step) {
+    const Scale scale{.from = y.from, .to = y.to, .step = stepWithTwo(y.from, y.to, y.step)};
+    for (const double v : ticksOf(scale)) {
         const double at = yOf(v);
         painter.setPen(line(ground.grid, ground));
         painter.drawLine(QPointF(area.left(), at), QPointF(area.right(), at));
-        const QString label = number(v, y.decimals());
+        const QString label = number(v, scale.decimals());
         painter.setPen(ground.ink);
         painter.drawText(QPointF(area.left() - 0.4 * textSize - metrics.horizontalAdvance(label),
                                  at + metrics.ascent() / 2 - metrics.descent() / 2),
@@ -81,25 +97,22 @@ void PlotFrame::paintYAxis(QPainter& painter, const QString& whole, const QStrin
 void PlotFrame::paintXAxis(QPainter& painter, const QString& title, double step) const {
     painter.setFont(chartFont(textSize));
     const QFontMetricsF metrics(painter.font());
-    const int decimals = Scale{.from = from, .to = to, .step = step}.decimals();
-    const double tolerance = step * 1e-6;
-    // Where the numbers would run into each other every second one stands, or every fifth.
+    const Scale scale{.from = from, .to = to, .step = stepWithTwo(from, to, step)};
+    const int decimals = scale.decimals();
+    const std::vector<double> ticks = ticksOf(scale);
     double widest = 0;
     for (const double v : {from, to})
         widest = std::max(widest, metrics.horizontalAdvance(number(v, decimals)));
-    int every = 1;
-    for (const int candidate : {1, 2, 5, 10}) {
-        every = candidate;
-        if (candidate * step / (to - from) * area.width() >= widest + 0.6 * textSize)
-            break;
-    }
-    for (double v = std::ceil((from - tolerance) / step) * step; v <= to + tolerance; v += step) {
+    const double each = scale.step / (to - from) * area.width();
+    const std::vector<double> labelled =
+        thinned(ticks, scale.step, (widest + 0.6 * textSize) / each);
+    for (const double v : ticks) {
         painter.setPen(line(ground.grid, ground));
         painter.drawLine(QPointF(x(v), area.top()), QPointF(x(v), area.bottom()));
-        if (std::lround(v / step) % every != 0)
-            continue;
+    }
+    painter.setPen(ground.ink);
+    for (const double v : labelled) {
         const QString label = number(v, decimals);
-        painter.setPen(ground.ink);
         painter.drawText(QPointF(x(v) - metrics.horizontalAdvance(label) / 2,
                                  area.bottom() + 0.3 * textSize + metrics.ascent()),
                          label);

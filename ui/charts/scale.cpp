@@ -27,6 +27,26 @@ double niceStep(double span, int most) {
     return 10 * power;
 }
 
+std::vector<double> ticksOf(const Scale& scale) {
+    const double tolerance = scale.step * 1e-6;
+    std::vector<double> ticks;
+    if (!(scale.step > 0) || !std::isfinite(scale.from) || !std::isfinite(scale.to))
+        return ticks;
+    const double first = std::ceil((scale.from - tolerance) / scale.step);
+    for (double i = first; i * scale.step <= scale.to + tolerance; ++i)
+        ticks.push_back(i * scale.step);
+    return ticks;
+}
+
+double stepWithTwo(double from, double to, double step) {
+    if (!(to > from) || !std::isfinite(to - from) || !(step > 0))
+        return step;
+    // However they lie, two multiples of half the span are within it.
+    for (int most = 1; ticksOf({.from = from, .to = to, .step = step}).size() < 2; ++most)
+        step = std::min(step, niceStep(to - from, most));
+    return step;
+}
+
 Scale niceScale(double low, double high, int most) {
     if (!std::isfinite(low) || !std::isfinite(high))
         return {};

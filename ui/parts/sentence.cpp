@@ -17,6 +17,7 @@ namespace slopebook::ui {
 namespace {
 constexpr std::array sizes{1.8, 1.55, 1.35}; // of the words around it
 constexpr double steadySize = 1.5;
+constexpr double steadyLow = 1.2; // in a low window: what stands under it is read as well
 constexpr int lowWindow = 500; // px: the largest is for a window above it
 constexpr int tall = 1 << 20;  // px
 
@@ -39,9 +40,9 @@ Sentence::Sentence(QWidget* parent) : SettledLabel(parent) {
 
 QFont Sentence::fitting(int width) const {
     const QFont words = QApplication::font(this);
-    if (m_steady)
-        return sentenceFont(words, steadySize);
     const bool low = window()->height() < lowWindow;
+    if (m_steady)
+        return sentenceFont(words, low ? steadyLow : steadySize);
     for (auto size = sizes.begin() + (low ? 1 : 0); size + 1 != sizes.end(); ++size) {
         const QFont font = sentenceFont(words, *size);
         const QRect text = laidOut(font, width, this->text());

@@ -1,17 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/shortcombo.h"
 
+#include <QHelpEvent>
 #include <QStyle>
 #include <QStyleOptionComboBox>
 #include <QStylePainter>
+#include <QToolTip>
 
 #include <algorithm>
 
 namespace slopebook::ui {
 
 QString firstPartsOf(const QString& words, const QFontMetricsF& metrics, double room) {
+    const QString more = QStringLiteral(" \u2026");
     QString shown = words;
-    while (metrics.horizontalAdvance(shown) > room) {
+    while (metrics.horizontalAdvance(shown.size() < words.size() ? shown + more : shown) > room) {
         const qsizetype at = std::max({shown.lastIndexOf(QStringLiteral(" \u00b7 ")),
                                        shown.lastIndexOf(QStringLiteral(", ")),
                                        shown.lastIndexOf(QStringLiteral(": "))});
@@ -19,7 +22,15 @@ QString firstPartsOf(const QString& words, const QFontMetricsF& metrics, double 
             break;
         shown.truncate(at);
     }
-    return shown;
+    return shown.size() < words.size() ? shown + more : shown;
+}
+
+bool ShortCombo::event(QEvent* event) {
+    if (event->type() == QEvent::ToolTip && toolTip().isEmpty()) {
+        QToolTip::showText(static_cast<const QHelpEvent*>(event)->globalPos(), currentText(), this);
+        return true;
+    }
+    return QComboBox::event(event);
 }
 
 void ShortCombo::paintEvent(QPaintEvent* /*event*/) {

@@ -9,6 +9,7 @@
 #include <QCoreApplication>
 #include <QDate>
 #include <QLocale>
+#include <QRegularExpression>
 
 #include <utility>
 #include <vector>
@@ -53,6 +54,18 @@ QString withWholeUnits(QString text) {
 QString withWholeFigures(QString text) {
     return withWholeUnits(std::move(text))
         .replace(QStringLiteral(" m/\u2060s"), QStringLiteral("\u00a0m/\u2060s"));
+}
+
+QString withWholeCodes(const QString& text) {
+    static const QRegularExpression sign(QStringLiteral("(?<![^ ])([^\\w\\s]+|\\w:) (?=[^ ])"));
+    const QString apart = QStringLiteral("  ");
+    QStringList pieces = text.split(apart);
+    for (QString& piece : pieces)
+        if (pieces.size() > 1 && !piece.contains(u','))
+            piece.replace(u' ', QChar::Nbsp);
+        else
+            piece.replace(sign, QStringLiteral("\\1\u00a0"));
+    return pieces.join(apart);
 }
 
 QString asWritten(QString laidOut) {

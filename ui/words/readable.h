@@ -21,6 +21,9 @@ QString periodText(const std::string& name);
 QString withWholeUnits(QString text);
 QString withWholeFigures(QString text);
 QString asWritten(QString laidOut);
+/// Of a line that tells what may be typed: what a sign stands for stays beside it ("# note"), and
+/// so do the words of each of them (parted by two spaces), where no comma lists several.
+QString withWholeCodes(const QString& text);
 /// What was named by hand, in the text of a label, button or menu: an "&" of it marks no key.
 QString asLabel(QString text);
 /// Names one after another, as listed() of core/model/words.h joins them: where one of them has a

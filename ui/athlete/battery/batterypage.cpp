@@ -31,6 +31,7 @@ BatteryPage::BatteryPage(Logbook& logbook, Clock clock, QWidget* parent)
     m_line = new QBoxLayout(QBoxLayout::LeftToRight);
     m_strip = new QHBoxLayout;
     m_strip->addWidget(barInStrip(*m_tabs, tr("Kinds of answers")));
+    m_strip->addStretch(1); // in a line of their own too they begin at its left
     m_line->addLayout(m_strip);
     m_line->addWidget(m_controls, 1);
     m_line->setSpacing(12);

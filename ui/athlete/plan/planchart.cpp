@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/plan/planchart.h"
 
-#include "core/answers/planbounds.h"
 #include "ui/charts/labelroom.h"
 #include "ui/charts/plotframe.h"
 #include "ui/words/format.h"
@@ -114,8 +113,9 @@ private:
         if (!m_data.mvt)
             return;
         m_painter.setPen(look::thresholdPen(ground()));
-        m_painter.drawLine(m_frame.at(m_frame.from, *m_data.mvt),
-                           m_frame.at(m_frame.to, *m_data.mvt));
+        const QPointF left = m_frame.at(m_frame.from, *m_data.mvt);
+        m_painter.drawLine(left, m_frame.at(m_frame.to, *m_data.mvt));
+        m_room.take(QRectF(left - QPointF(0, 1), QSizeF(m_frame.area.width(), 2)));
     }
 
     void paintStops() {
@@ -153,8 +153,9 @@ private:
         const double bottom = m_frame.area.bottom() - 0.8 * size();
         const double x = m_frame.x(*m_data.oneRm);
         m_painter.setPen(QPen(ground().ink, 0.1 * size(), Qt::DotLine));
-        m_painter.drawLine(QPointF(x, m_data.mvt ? m_frame.yOf(*m_data.mvt) : bottom),
-                           QPointF(x, bottom));
+        const double top = m_data.mvt ? m_frame.yOf(*m_data.mvt) : bottom;
+        m_painter.drawLine(QPointF(x, top), QPointF(x, bottom));
+        m_room.take(QRectF(x - 1, std::min(top, bottom), 2, std::abs(bottom - top)));
         m_painter.setPen(QPen(ground().ink, 0.14 * size()));
         const double cap = 0.35 * size();
         if (m_data.toPlan)
@@ -219,12 +220,7 @@ private:
                  ground().ink);
         }
         const QRectF& area = m_frame.area;
-        if (m_data.mvt) {
-            const QString mvt = PlanChartWords::tr("MVT %1").arg(number(*m_data.mvt, 2));
-            const double y = m_frame.yOf(*m_data.mvt);
-            name(mvt, {{area.left() + gap, y - high - 1}, {area.left() + gap, y + 1}},
-                 ground().quiet);
-        }
+        nameMvt(wide, high, gap);
         if (m_data.oneRm) {
             const QString max =
                 m_data.toPlan ? PlanChartWords::tr("est. 1RM %1 (to plan with: %2)")
@@ -243,21 +239,86 @@ private:
         const double firstTested = m_frame.x(m_data.lightest);
         if (firstTested - area.left() > wide(beyond) + gap)
             name(beyond, {{area.left() + gap / 2, area.bottom() - 5 * high}}, ground().quiet);
+        nameStops(wide, high, gap);
         nameBand(wide, high, gap);
-        nameDots(high, gap);
+        nameOver(wide, high, gap);
+        nameDots(wide, high, gap);
+    }
+
+    /// Where nothing is hatched.
+    double leftOfLifted() const {
+        return std::max(m_frame.area.left(), m_frame.x(m_data.lightest));
+    }
+    double rightOfLifted() const {
+        return std::min(m_frame.area.right(), m_frame.x(m_data.heaviest));
+    }
+
+    /// On its line or under it, off the hatching where there is room.
+    template <class Wide>
+    void nameMvt(const Wide& wide, double high, double gap) {
+        if (!m_data.mvt)
+            return;
+        const QString mvt = PlanChartWords::tr("MVT %1").arg(number(*m_data.mvt, 2));
+        const double y = m_frame.yOf(*m_data.mvt);
+        std::vector<QPointF> places;
+        for (const double left :
+             {leftOfLifted() + gap, rightOfLifted() - wide(mvt) - gap, m_frame.area.left() + gap})
+            for (const double top : {y - high - 2, y + 2})
+                places.emplace_back(left, top);
+        name(mvt, places, ground().quiet);
+    }
+
+    /// Under one of the dashes, where those before it are higher: what they are.
+    template <class Wide>
+    void nameStops(const Wide& wide, double high, double gap) {
+        const QString words = PlanChartWords::tr("dashes: stop the set here");
+        std::vector<QPointF> places;
+        for (const PlanDrawing::Load& each : m_data.loads) {
+            if (!each.stop || each.chosen)
+                continue;
+            const QPointF end = m_frame.at(each.load, *each.stop);
+            for (const double down : {0.7 * gap, 0.7 * gap + 0.5 * high, 0.7 * gap + high})
+                if (end.x() - wide(words) > leftOfLifted() && end.x() < rightOfLifted())
+                    places.push_back(end + QPointF(-wide(words), down));
+        }
+        name(words, places, ground().quiet);
+    }
+
+    /// Once, over the first of them that has room: why the last loads are pale.
+    template <class Wide>
+    void nameOver(const Wide& wide, double high, double gap) {
+        const QString words = PlanChartWords::tr("pale: over the estimate");
+        std::vector<QPointF> places;
+        for (const PlanDrawing::Load& each : m_data.loads) {
+            if (!each.overMax)
+                continue;
+            const double left =
+                std::min(m_frame.x(each.load) + gap, m_frame.area.right() - wide(words) - 1);
+            const double load = m_frame.from + (left - m_frame.area.left()) / m_frame.area.width() *
+                                                   (m_frame.to - m_frame.from);
+            const double above = each.expected ? each.expected->high - each.speed : 0;
+            const double y = m_frame.yOf(speedAt(m_data, load) + above);
+            for (const double up : {0.4 * gap, gap, gap + high, gap + 2 * high})
+                places.emplace_back(left, y - high - up);
+        }
+        name(words, places, ground().quiet);
     }
 
     /// Under the line, where there is room: what an open dot is.
-    void nameDots(double high, double gap) {
+    template <class Wide>
+    void nameDots(const Wide& wide, double high, double gap) {
         if (std::ranges::all_of(m_data.loads, &PlanDrawing::Load::chosen))
             return;
+        const QString words = PlanChartWords::tr("○ a load that can be built");
         const QRectF& area = m_frame.area;
-        const double left = std::max(area.left(), m_frame.x(m_data.lightest)) + gap;
         std::vector<QPointF> places;
-        for (const double lines : {3.0, 4.2, 5.4})
-            for (const double x : {left, area.left() + gap})
-                places.emplace_back(x, area.bottom() - lines * high);
-        name(PlanChartWords::tr("○ a load that can be built"), places, ground().quiet);
+        if (leftOfLifted() + gap + wide(words) < rightOfLifted())
+            for (const double lines : {3.0, 3.6, 4.2, 4.8, 5.4, 6.0, 6.6})
+                places.emplace_back(leftOfLifted() + gap, area.bottom() - lines * high);
+        // Or over the line, where it has fallen.
+        for (const double lines : {0.5, 1.7})
+            places.emplace_back(rightOfLifted() - wide(words) - gap, area.top() + lines * high);
+        name(words, places, ground().quiet);
     }
 
     template <class Wide>
@@ -289,33 +350,6 @@ private:
 };
 
 } // namespace
-
-PlanDrawing planDrawing(const answers::Plan& plan, LoadUnit unit) {
-    const answers::Profile& profile = plan.profile;
-    const double perUnit = inUnit(1.0, unit); // units a kilogram
-    PlanDrawing drawing{.lightest = inUnit(profile.lightest, unit),
-                        .heaviest = inUnit(profile.heaviest, unit),
-                        .intercept = profile.line.intercept,
-                        .slope = profile.line.slope / perUnit,
-                        .unit = unit};
-    if (profile.mvt)
-        drawing.mvt = profile.mvt->value;
-    if (profile.oneRm) {
-        drawing.oneRm = inUnit(answers::estimateToPlanWith(*profile.oneRm), unit);
-        if (const auto& interval = answers::toPlanWith(*profile.oneRm))
-            drawing.toPlan = inUnit(*interval, unit);
-    }
-    for (std::size_t i = 0; i < plan.loads.size(); ++i) {
-        const answers::PlannedLoad& load = plan.loads[i];
-        drawing.loads.push_back({.load = inUnit(kilograms(load.built.exact), unit),
-                                 .speed = load.velocity,
-                                 .expected = load.prediction,
-                                 .stop = load.stop,
-                                 .chosen = std::ranges::find(plan.chosen, i) != plan.chosen.end(),
-                                 .overMax = load.percent.value_or(0) > 100});
-    }
-    return drawing;
-}
 
 void PlanChart::setData(PlanDrawing data) {
     if (data == m_data)

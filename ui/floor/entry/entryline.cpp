@@ -143,7 +143,7 @@ void EntryLine::setLimit(std::optional<Mass> limit, std::vector<Mass> maxima) {
 }
 
 void EntryLine::say(const QString& words, bool isHelp) {
-    m_answer->setText(isHelp ? words : QStringLiteral("\u26a0 ") + words);
+    m_answer->setText(isHelp ? withWholeCodes(words) : QStringLiteral("\u26a0 ") + words);
     m_answer->setForegroundRole(isHelp ? QPalette::PlaceholderText : QPalette::WindowText);
     QFont type = font();
     type.setBold(!isHelp);

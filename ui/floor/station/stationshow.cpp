@@ -386,6 +386,7 @@ void StationPage::sayHelp() {
                "in front: theirs.")
                 .arg(unitName(m_logbook.loadUnit())),
             false);
+    m_answer->setText(withWholeCodes(m_answer->text()));
 }
 
 void StationPage::echo() {

@@ -19,11 +19,24 @@ struct NoiseChartWords {
     Q_DECLARE_TR_FUNCTIONS(NoiseChartWords)
 };
 
+QString caption() {
+    return NoiseChartWords::tr("All athletes together. Points: of one set at that load, its "
+                               "own scatter with it; dashed: of a whole line.");
+}
+
+/// On as many lines as it needs.
+double captionHeight(double width, double textSize) {
+    return QFontMetricsF(charts::chartFont(textSize, 0.9))
+        .boundingRect(QRectF(0, 0, width, 1e6), Qt::TextWordWrap, caption())
+        .height();
+}
+
 charts::PlotFrame noiseFrame(const QRectF& target, const NoiseData& data,
                              const look::Ground& ground, double textSize) {
     charts::PlotFrame f{.ground = ground, .textSize = textSize};
-    f.area = QRectF(QPointF(target.left() + charts::yAxisRoom(textSize) + 0.4 * textSize,
-                            target.top() + 2.2 * textSize),
+    const double left = target.left() + charts::yAxisRoom(textSize) + 0.4 * textSize;
+    f.area = QRectF(QPointF(left, target.top() + 0.9 * textSize +
+                                      captionHeight(target.right() - left, textSize)),
                     QPointF(target.right() - 8 * textSize,
                             target.bottom() - charts::xAxisRoom(textSize, true)));
     const double least = inUnit(data.loads.front().load, data.unit);
@@ -137,10 +150,9 @@ void NoiseChart::paintChart(QPainter& painter, const QRectF& target, const look:
                  NoiseChartWords::tr("Error (m/s)"));
     painter.setFont(charts::chartFont(textSize, 0.9));
     painter.setPen(ground.quiet);
-    painter.drawText(
-        QPointF(f.area.left(), f.area.top() - 0.7 * textSize),
-        NoiseChartWords::tr("All athletes together. Points: of one set at that load, its "
-                            "own scatter with it; dashed: of a whole line."));
+    const double wide = target.right() - f.area.left(), high = captionHeight(wide, textSize);
+    painter.drawText(QRectF(f.area.left(), f.area.top() - 0.4 * textSize - high, wide, high + 1),
+                     Qt::AlignLeft | Qt::TextWordWrap, caption());
     paintInUse(painter, f, m_data.inUse, textSize);
     for (const NoiseData::At& at : m_data.loads) {
         const double load = inUnit(at.load, m_data.unit);
