@@ -1687,10 +1687,6 @@
         <translation>Änderung</translation>
     </message>
     <message>
-        <source>%1, these two days only</source>
-        <translation>%1, nur diese zwei Tage</translation>
-    </message>
-    <message>
         <source>Smallest that matters</source>
         <translation>Kleinste bedeutsame</translation>
     </message>
@@ -1823,10 +1819,6 @@
         <translation>Schwerster Tag der späteren (●, durchgezogen): %1</translation>
     </message>
     <message>
-        <source>%1, these days only</source>
-        <translation>%1, nur diese Tage</translation>
-    </message>
-    <message>
         <source>%1: notes on the comparison</source>
         <translation>%1: Anmerkungen zum Vergleich</translation>
     </message>
@@ -1841,6 +1833,14 @@
     <message>
         <source>%1 with days and bend; change too</source>
         <translation>%1 mit Tagen und Krümmung; auch die Änderung</translation>
+    </message>
+    <message>
+        <source>%1, these days only (no reading)</source>
+        <translation>%1, nur diese Tage (kein Befund)</translation>
+    </message>
+    <message>
+        <source>%1, these two days only (no reading)</source>
+        <translation>%1, nur diese zwei Tage (kein Befund)</translation>
     </message>
 </context>
 <context>
@@ -8223,10 +8223,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>keine Zahl späterer Tests bringt es auf 80 %, denn der frühere Test wurde einmal gemacht und lässt sich nicht nachholen: Für den nächsten Block %1-mal davor und danach testen</translation>
     </message>
     <message>
-        <source>unclear at all of them (clear from %1 m/s)</source>
-        <translation>unklar an allen (klar ab %1 m/s)</translation>
-    </message>
-    <message>
         <source>unclear at %1 (clear from %2 m/s)</source>
         <translation>unklar an %1 (klar ab %2 m/s)</translation>
     </message>
@@ -8317,6 +8313,10 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>%1 (%2, stands among all; tested %3)</source>
         <translation>%1 (%2, bleibt unter allen; getestet %3)</translation>
+    </message>
+    <message>
+        <source>but clear beyond the noise at none of them (clear from %1 m/s)</source>
+        <translation>aber bei keiner davon klar über dem Rauschen (klar ab %1 m/s)</translation>
     </message>
 </context>
 <context>
@@ -8419,6 +8419,14 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>band: one rep of another day</source>
         <translation>Band: eine Wiederholung an einem anderen Tag</translation>
+    </message>
+    <message>
+        <source>dashes: stop the set here</source>
+        <translation>Striche: Satz hier beenden</translation>
+    </message>
+    <message>
+        <source>pale: over the estimate</source>
+        <translation>blass: über der Schätzung</translation>
     </message>
 </context>
 <context>
@@ -8688,6 +8696,11 @@ liegt über dem geschätzten 1RM</translation>
         <source>Line alone (%1)</source>
         <translation>Gerade allein (%1)</translation>
     </message>
+    <message>
+        <source>alone: %1</source>
+        <comment>a reading</comment>
+        <translation>allein: %1</translation>
+    </message>
 </context>
 <context>
     <name>SeasonWords</name>
@@ -8776,16 +8789,40 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Gerade allein (%1)</translation>
     </message>
     <message>
-        <source>1RM: thin to plan with, thick line alone</source>
-        <translation>1RM: dünn zum Planen, dick Gerade allein</translation>
-    </message>
-    <message>
         <source>to plan with by the log’s maxima</source>
         <translation>zum Planen nach den Maxima des Protokolls</translation>
     </message>
     <message>
         <source>dashed, at the newest day: alone it is clear from ±%1 m/s</source>
         <translation>gestrichelt, am neuesten Tag: für sich ist er ab ±%1 m/s klar</translation>
+    </message>
+    <message>
+        <source>1RM: reach below 0.80</source>
+        <translation>1RM: Reichweite unter 0,80</translation>
+    </message>
+    <message>
+        <source>extrapolated</source>
+        <translation>extrapoliert</translation>
+    </message>
+    <message>
+        <source>clear from ±%1 m/s, this day alone</source>
+        <translation>klar ab ±%1 m/s, dieser Tag für sich</translation>
+    </message>
+    <message>
+        <source>clear, this day alone</source>
+        <translation>klar, dieser Tag für sich</translation>
+    </message>
+    <message>
+        <source>by the log’s maxima</source>
+        <translation>nach den Maxima des Protokolls</translation>
+    </message>
+    <message>
+        <source>interval to plan with</source>
+        <translation>Intervall zum Planen</translation>
+    </message>
+    <message>
+        <source>reach below 0.80</source>
+        <translation>Reichweite unter 0,80</translation>
     </message>
 </context>
 <context>
@@ -9106,6 +9143,14 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Drawn to all (moved towards the mean of all by what noise may be): %1 (%2)</source>
         <translation>Zu allen gezogen (zum Mittel aller hin verschoben um das, was Streuung sein kann): %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Smallest change that matters: the mean of the athletes&apos; own</source>
+        <translation>Kleinste bedeutsame Änderung: das Mittel der eigenen aller Athleten</translation>
+    </message>
+    <message>
+        <source>Drawn to all, every athlete comes to the mean of all: %1 %2.</source>
+        <translation>Zu allen gezogen steht jeder Athlet beim Mittel aller: %1 %2.</translation>
     </message>
 </context>
 <context>
@@ -10734,6 +10779,10 @@ liegt über dem geschätzten 1RM</translation>
         <source>%1, as if lines were straight: %2 m/s; these days only: %3 m/s</source>
         <translation>%1, als gäbe es keine Krümmung: %2 m/s; nur diese Tage: %3 m/s</translation>
     </message>
+    <message>
+        <source>Lines: the heaviest day of each side</source>
+        <translation>Geraden: der schwerste Tag jeder Seite</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::DayEdit</name>
@@ -10841,6 +10890,10 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>&amp;Test it at a station</source>
         <translation>An einer Station testen</translation>
+    </message>
+    <message>
+        <source>Nothing is due: there is nothing to print.</source>
+        <translation>Nichts ist fällig: Es gibt nichts zu drucken.</translation>
     </message>
 </context>
 <context>
@@ -14581,6 +14634,10 @@ ein Maximalversuch</translation>
         <source>grey: %1</source>
         <translation>grau: %1</translation>
     </message>
+    <message>
+        <source>change</source>
+        <translation>Änderung</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::StoreDialog</name>
@@ -15597,6 +15654,10 @@ ein Maximalversuch</translation>
         <source>not lifted on both days</source>
         <translation>nicht an beiden Tagen gehoben</translation>
     </message>
+    <message>
+        <source>all %1</source>
+        <translation>alle %1</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::charts::ChartMenu</name>
@@ -15714,6 +15775,10 @@ ein Maximalversuch</translation>
     <message>
         <source>est. 1RM %1 %2 (with days and bend %3)</source>
         <translation>gesch. 1RM %1 %2 (mit Tagen und Krümmung %3)</translation>
+    </message>
+    <message>
+        <source>not in the line</source>
+        <translation>nicht in der Geraden</translation>
     </message>
 </context>
 <context>

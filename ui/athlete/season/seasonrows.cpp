@@ -127,6 +127,9 @@ public:
             addChange(cells, *read);
         else
             cells << QString() << QString() << (base ? SeasonRows::tr("baseline") : u"–"_s);
+        // The newest day is read by itself; those before it hold together, which asks for more.
+        if (read && i + 1 == m_season.follow.sessions.size() && i > 1)
+            cells.back() = SeasonRows::tr("alone: %1", "a reading").arg(cells.back());
         if (f.oneRm)
             cells << number(inUnit(f.oneRm->estimate, m_unit), massDecimals) +
                          (f.oneRm->extrapolatedFar() ? SeasonRows::tr(" (far)") : QString())
