@@ -159,7 +159,8 @@ private Q_SLOTS:
     void theServerIsKilledInTheMiddle() {
         std::mt19937 random(20);
         const int kills = rounds("SLOPEBOOK_STORE_KILLS", 2, 100);
-        for (int kill = 0; kill < kills; ++kill) {
+        int late = 0;
+        for (int kill = 0; kill < kills;) {
             std::vector<std::vector<Atom>> batches;
             for (int i = 0; i < 120; ++i)
                 batches.push_back(fresh());
@@ -185,7 +186,11 @@ private Q_SLOTS:
             m_world->server.start();
             Connection cora = m_world->as("cora");
             const auto known = static_cast<std::size_t>(acknowledged.load());
-            QVERIFY(known < batches.size());
+            if (known == batches.size()) { // a busy machine slept over it
+                QVERIFY(++late < 20);
+                continue;
+            }
+            ++kill;
             for (std::size_t i = 0; i < batches.size() && i < known + 3; ++i) {
                 const auto there = standing(batches[i]);
                 QVERIFY(there == 0 || there == std::int64_t(batches[i].size()));
