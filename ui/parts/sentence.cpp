@@ -18,8 +18,8 @@ namespace {
 constexpr std::array sizes{1.8, 1.55, 1.35}; // of the words around it
 constexpr double steadySize = 1.5;
 constexpr double steadyLow = 1.2; // in a low window: what stands under it is read as well
-constexpr int lowWindow = 500; // px: the largest is for a window above it
-constexpr int tall = 1 << 20;  // px
+constexpr int lowWindow = 500;    // px: the largest is for a window above it
+constexpr int tall = 1 << 20;     // px
 
 QRect laidOut(const QFont& font, int width, const QString& text) {
     return QFontMetrics(font).boundingRect(QRect(0, 0, std::max(1, width), tall), Qt::TextWordWrap,

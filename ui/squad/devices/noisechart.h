@@ -27,7 +27,7 @@ struct NoiseData {
     };
     std::vector<At> loads{};   ///< by load
     std::vector<Line> inUse{}; ///< of whole lines: everybody's, the chosen athlete's
-    QString whose{};               ///< lift and device
+    QString whose{};           ///< lift and device
     LoadUnit unit = LoadUnit::Kilograms;
     friend bool operator==(const NoiseData&, const NoiseData&) = default;
 };
