@@ -364,7 +364,7 @@ private Q_SLOTS:
         const QString help =
             QStringLiteral("Load in kg, speed in m/s, Enter.  -: not lifted.  @8: effort.  x: left "
                            "out.  # note.");
-        QStringList last = breaks(help).mid(6);
+        QStringList last = breaks(help).mid(7);
         QCOMPARE(last.size(), 4);
         QCOMPARE(last.takeLast(), QStringLiteral("#\u00a0note."));
         for (const QString& piece : last)
