@@ -80,7 +80,7 @@ void TestSquadMean::whatMattersOfTheMeanIsNoOnesOwn() {
         const auto mean = squadMean(squad);
         QVERIFY(mean && mean->read->smallest);
         QCOMPARE(mean->read->smallest->value, 5.0);
-        std::ranges::rotate(squad.rows, squad.rows.begin() + 1);
+        std::rotate(squad.rows.begin(), squad.rows.begin() + 1, squad.rows.end());
     }
     // Of those it is known of; the same for all stays to the last bit what it is.
     squad.rows[0].read->smallest.reset();

@@ -93,7 +93,6 @@ QString mattersAmount(double speed) {
     return number(speed, 3) + QStringLiteral(" m/s");
 }
 
-using Of = SeasonName::Of;
 using Sample = std::function<void(QPainter&, const QRectF&)>;
 
 Sample lineSample(const QPen& pen) {
@@ -118,10 +117,10 @@ Sample dotSample(const QColor& ink, const QColor& fill) {
 }
 
 /// What stands in the key only where it has no word in the chart.
-charts::KeyEntry unnamedEntry(Of of, const SeasonData& data, const look::Ground& g) {
+charts::KeyEntry unnamedEntry(SeasonName::Of of, const SeasonData& data, const look::Ground& g) {
     const QColor ink = look::changeColour(g);
     switch (of) {
-    case Of::Alone:
+    case SeasonName::Of::Alone:
         return {SeasonWords::tr("dashed, at the newest day: alone it is clear from \u00b1%1 m/s")
                     .arg(said(answers::clearFrom(*data.detectable, answers::saidSpeedDecimals))),
                 [g](QPainter& p, const QRectF& box) {
@@ -130,30 +129,30 @@ charts::KeyEntry unnamedEntry(Of of, const SeasonData& data, const look::Ground&
                          {box.top() + box.height() / 4, box.bottom() - box.height() / 4})
                         p.drawLine(QPointF(box.left(), y), QPointF(box.right(), y));
                 }};
-    case Of::Trend:
+    case SeasonName::Of::Trend:
         return {SeasonWords::tr("trend"), lineSample(look::changeBandPen(g))};
-    case Of::BlockTrend:
+    case SeasonName::Of::BlockTrend:
         return {SeasonWords::tr("trend within a block"), lineSample(blockTrendPen(g))};
-    case Of::NotLifted:
-    case Of::NotPossible: {
-        const bool tried = of == Of::NotLifted;
+    case SeasonName::Of::NotLifted:
+    case SeasonName::Of::NotPossible: {
+        const bool tried = of == SeasonName::Of::NotLifted;
         return {tried ? SeasonWords::tr("not lifted") : SeasonWords::tr("not possible"),
                 [g, tried](QPainter& p, const QRectF& box) {
                     paintNotLifted(p, box.center(), box.height() / 4, tried, g.ink);
                 }};
     }
-    case Of::Measured:
+    case SeasonName::Of::Measured:
         return {SeasonWords::tr("measured 1RM"), [g](QPainter& p, const QRectF& box) {
                     paintMeasured(p, box.center(), box.height() / 1.8, g);
                 }};
-    case Of::Far:
+    case SeasonName::Of::Far:
         return {SeasonWords::tr("1RM: reach below 0.80"), dotSample(ink, g.paper)};
-    case Of::ToPlan: // in the chart of the maxima, or nowhere
-    case Of::Planned:
+    case SeasonName::Of::ToPlan: // in the chart of the maxima, or nowhere
+    case SeasonName::Of::Planned:
         break;
-    case Of::Matters:
+    case SeasonName::Of::Matters:
         return charts::tooSmallKey(g, mattersAmount(*data.matters));
-    case Of::Seen:
+    case SeasonName::Of::Seen:
         return {SeasonWords::tr("seen at the load"), [g](QPainter& p, const QRectF& box) {
                     paintTick(p, box.center(), box.height() / 4, g.ink);
                 }};
@@ -175,9 +174,9 @@ std::vector<charts::KeyEntry> seasonKey(const SeasonData& data, const look::Grou
         {SeasonWords::tr("from the line, %1").arg(levelText(data.level)),
          whiskerSample(g, dotSample(ink, ink))}};
     const auto any = [&](auto is) { return std::ranges::any_of(data.points, is); };
-    const auto add = [&](std::initializer_list<Of> all) {
-        for (const Of of : all)
-            if (unnamed.contains(of) && (of != Of::Matters || mattersAround(data)))
+    const auto add = [&](std::initializer_list<SeasonName::Of> all) {
+        for (const SeasonName::Of of : all)
+            if (unnamed.contains(of) && (of != SeasonName::Of::Matters || mattersAround(data)))
                 key.push_back(unnamedEntry(of, data, g));
     };
     if (std::ranges::any_of(data.means, [](const auto& mean) { return mean.has_value(); }))
@@ -187,20 +186,21 @@ std::vector<charts::KeyEntry> seasonKey(const SeasonData& data, const look::Grou
                                p, {.interval = box.adjusted(2, 2, -2, -2), .at = box.center().y()},
                                box.height(), g);
                        }});
-    add({Of::NotLifted, Of::NotPossible});
+    add({SeasonName::Of::NotLifted, SeasonName::Of::NotPossible});
     if (any([](const SeasonPoint& p) { return p.notComparable; }))
         key.push_back(charts::notComparableKey(g));
-    add({Of::Seen});
+    add({SeasonName::Of::Seen});
     // Hollow in both charts is one entry, unless the maxima's has its words.
-    const bool far = unnamed.contains(Of::Far);
+    const bool far = unnamed.contains(SeasonName::Of::Far);
     if (any([](const SeasonPoint& p) { return p.hollow && p.line; }))
         key.push_back({far ? SeasonWords::tr("extrapolated; 1RM: reach below 0.80")
                            : SeasonWords::tr("extrapolated"),
                        dotSample(ink, g.paper)});
     else
-        add({Of::Far});
+        add({SeasonName::Of::Far});
     // What comes last is told by the sentences over the chart, too.
-    add({Of::Measured, Of::Matters, Of::Alone, Of::Trend, Of::BlockTrend});
+    add({SeasonName::Of::Measured, SeasonName::Of::Matters, SeasonName::Of::Alone,
+         SeasonName::Of::Trend, SeasonName::Of::BlockTrend});
     return key;
 }
 

@@ -273,11 +273,10 @@ SeasonLayout framed(const QRectF& target, const SeasonData& data, const look::Gr
 
 SeasonLayout seasonLayout(const QRectF& target, const SeasonData& data, const look::Ground& ground,
                           double textSize) {
-    using Of = SeasonName::Of;
     const WordSizes words{data, QFontMetricsF(labelFont(textSize))};
     // These have words in the chart only where the key would be too long with them.
-    std::vector<Of> spare{Of::Matters, Of::Seen};
-    std::set<Of> unnamed{spare.begin(), spare.end()};
+    std::vector<SeasonName::Of> spare{SeasonName::Of::Matters, SeasonName::Of::Seen};
+    std::set<SeasonName::Of> unnamed{spare.begin(), spare.end()};
     // A word more in the key leaves less room to the chart, where another may lose its own by that.
     for (;;) {
         SeasonLayout layout;
@@ -287,15 +286,15 @@ SeasonLayout seasonLayout(const QRectF& target, const SeasonData& data, const lo
                 break;
         }
         placeBaselineWord(layout, words);
-        const std::set<Of> there = seasonNamesOf(layout, data);
-        std::set<Of> wanted;
+        const std::set<SeasonName::Of> there = seasonNamesOf(layout, data);
+        std::set<SeasonName::Of> wanted;
         std::ranges::set_difference(there, unnamed, std::inserter(wanted, wanted.end()));
-        const std::set<Of> left = placeNames(layout, data, wanted);
+        const std::set<SeasonName::Of> left = placeNames(layout, data, wanted);
         unnamed.insert(left.begin(), left.end());
         if (!left.empty())
             continue;
         if (spare.empty() || seasonKey(data, ground, unnamed).size() <= mostKeyEntries) {
-            if (unnamed.contains(Of::Planned)) // the table has it
+            if (unnamed.contains(SeasonName::Of::Planned)) // the table has it
                 std::erase_if(layout.maxima, [](const MaxMark& mark) {
                     return mark.kind == MaxMark::Kind::Planned;
                 });

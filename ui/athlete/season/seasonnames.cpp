@@ -10,7 +10,7 @@
 #include <QFontMetricsF>
 
 #include <algorithm>
-#include <ranges>
+#include <vector>
 
 namespace slopebook::ui {
 
@@ -19,6 +19,18 @@ using charts::PlotFrame;
 using Of = SeasonName::Of;
 
 namespace {
+
+/// From the last to the first. (clang 14 knows no std::views of this library.)
+template <class Thing>
+class Backwards {
+public:
+    explicit Backwards(const std::vector<Thing>& all) : m_all(all) {}
+    auto begin() const { return m_all.rbegin(); }
+    auto end() const { return m_all.rend(); }
+
+private:
+    const std::vector<Thing>& m_all;
+};
 
 constexpr double besideMark = 3; // between a mark and its word
 
@@ -188,17 +200,17 @@ private:
             addAlong(boxes, trendLine(f, *m_data.trend), size);
             break;
         case Of::BlockTrend:
-            for (const SeasonTrend& trend : m_data.blockTrends | std::views::reverse)
+            for (const SeasonTrend& trend : Backwards(m_data.blockTrends))
                 addAlong(boxes, trendLine(f, trend), size);
             break;
         case Of::NotLifted:
         case Of::NotPossible:
-            for (const SeasonMark& mark : m_data.marks | std::views::reverse)
+            for (const SeasonMark& mark : Backwards(m_data.marks))
                 if (mark.tried == (what == Of::NotLifted))
                     addBeside(boxes, around(markAt(m_layout, mark)), size);
             break;
         case Of::Seen:
-            for (const SeasonPoint& p : m_data.points | std::views::reverse)
+            for (const SeasonPoint& p : Backwards(m_data.points))
                 for (const double seen : p.seen)
                     addBeside(boxes, around(f.at(p.day, seen)), size);
             break;
@@ -214,7 +226,7 @@ private:
         case Of::Measured:
         case Of::Planned:
         case Of::Far:
-            for (const MaxMark& mark : m_layout.maxima | std::views::reverse)
+            for (const MaxMark& mark : Backwards(m_layout.maxima))
                 if (isNamed(mark, what))
                     addBeside(boxes, mark.box, size);
             break;
@@ -238,7 +250,7 @@ private:
     }
     /// From the upper end down, of the newest day first.
     void addBesideWhiskers(std::vector<QRectF>& boxes, const QSizeF& size) const {
-        for (const SeasonPoint& p : m_data.points | std::views::reverse) {
+        for (const SeasonPoint& p : Backwards(m_data.points)) {
             if (!p.oneRmToPlan)
                 continue;
             const auto whisker = whiskerBoxes(
