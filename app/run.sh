@@ -24,7 +24,7 @@ echo "No display: here is the sample comparison as text."
 echo
 page="$data/comparison.pdf"
 build/release/app/slopebook compare "$sample" --athlete Cora --lift "Bench pull" \
-    --from 2025-12-01 --to 2026-05-04 --pdf "$page"
+    --from 2025-12-01 --to 2026-05-04 --pdf "$page" --replace # its own, of an earlier run
 echo
 echo "Its page, ready to print: $page"
 echo "The log: $sample"
